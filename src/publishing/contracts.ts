@@ -1,0 +1,266 @@
+/**
+ * The contract of everything the site reads. Publishing writes these files into one folder, the site reads
+ * that folder and nothing else. Both sides parse with the schemas below.
+ *
+ *   atlas.json            AtlasFile       title, periods, settings in force, list of taxa
+ *   taxa/<slug>.json      TaxonFile       one taxon: account, characters, squares, change, season, years
+ *   squares.json          SquaresFile     every hectad that is on land or has been visited
+ *   squares/<slug>.json   SquareFile      one hectad: its taxa, visits, tetrads
+ *   accounting.json       AccountingFile  what became of each record, by source and reason
+ *   downloads.json        DownloadsFile   the files for researchers, with fields, rows, bytes, SHA-256
+ *   pages/<slug>.json     PageFile        the scheme's own pages
+ *   basemap/<name>.geojson                land, lakes, borders, land-detail (WGS84), where the scheme has them
+ *   data/<edition>/…                      the downloads themselves
+ */
+import { z } from "zod";
+
+const count = z.int().nonnegative();
+const year = z.int();
+
+/** A period with explicit years, both inclusive. `from` is null only for a period open at the left. */
+export const Period = z.strictObject({
+  id: z.string(),
+  label: z.string().describe("as shown, for example 1990–2005"),
+  from: year.nullable(),
+  to: year,
+});
+export type Period = z.infer<typeof Period>;
+
+/** What a reader needs of a taxon in lists: names, place in the list, headline numbers. */
+export const TaxonSummary = z.strictObject({
+  taxon_id: z.string(),
+  slug: z.string().describe("lower-case ASCII, used in addresses"),
+  scientific_name: z.string(),
+  vernacular_name: z.string().describe("in the atlas's language; the scientific name where there is none"),
+  short_name: z.string().describe("vernacular name without the group's word, for narrow lists"),
+  is_aggregate: z.boolean(),
+  lead: z.string().describe("one sentence from the account, or empty"),
+  records: count,
+  hectads: count.describe("10 km squares with a record of any date"),
+  hectads_latest: count.describe("10 km squares with a record in the latest period"),
+  tetrads_latest: count,
+  first_year: year.nullable(),
+  last_year: year.nullable(),
+  change: z.lazy(() => ChangeRow).nullable().describe("10 km, whole atlas, earliest compared period to latest; null with one period"),
+  season: z.array(count).length(36).describe("dated records of all castes in thirds of the month, from 1–10 January"),
+  hectad_codes_latest: z.array(z.string()).describe("for the small map"),
+  first_seen: z.string().nullable().describe("the 'what you see first' group of the checklist, if any"),
+});
+export type TaxonSummary = z.infer<typeof TaxonSummary>;
+
+/**
+ * Squares of one taxon compared between two periods, at one resolution, in one territory or in "all".
+ * net = gained − lost. Only squares covered in both periods by records of other taxa count.
+ */
+export const ChangeRow = z.strictObject({
+  resolution_m: z.union([z.literal(10_000), z.literal(2_000)]),
+  territory: z.string().describe("territory id, or all"),
+  from_period: z.string(),
+  to_period: z.string(),
+  comparable: count.describe("squares covered in both periods where the taxon was recorded in either"),
+  retained: count,
+  gained: count,
+  lost: count,
+  net: z.int(),
+  net_percent: z.number().nullable().describe("net as % of retained + lost; null below 20 comparable squares"),
+  interval_low: z.int().nullable(),
+  interval_high: z.int().nullable().describe("95 % interval of net; null where it cannot be judged"),
+  recorded_both_not_covered: count.describe("found in both periods, outside the coverage rule: shown, not in the figures"),
+  not_comparable_since: count.describe("recorded in the later period only, not covered in both"),
+  not_comparable_before: count,
+  covered_both_no_record: count,
+  covered_one_no_record: count,
+  covered_neither: count,
+  judged: z.boolean(),
+  reason: z.string().describe("empty, or why it cannot be judged"),
+});
+export type ChangeRow = z.infer<typeof ChangeRow>;
+
+/** State of one square for one taxon between two periods. */
+export const SquareState = z.enum(["retained", "gained", "lost", "not_comparable_since", "not_comparable_before", "recorded"]);
+export type SquareState = z.infer<typeof SquareState>;
+
+/** One square of one taxon. `recorded` is the only state in a one-period atlas and for records outside every period. */
+export const TaxonSquare = z.strictObject({
+  square: z.string(),
+  state: SquareState,
+  covered: z.array(z.boolean()).describe("by other taxa, one flag a period in the atlas's order"),
+  records: z.array(count).describe("one number a period"),
+  visits: z.array(count),
+  first_year: year.nullable(),
+  last_year: year.nullable(),
+});
+export type TaxonSquare = z.infer<typeof TaxonSquare>;
+
+/** Key character of a taxon, as `characters.csv`. Empty strings mean "all". */
+export const Character = z.strictObject({
+  castes: z.array(z.string()).describe("castes the character holds for; empty means all"),
+  form: z.string().describe("age or colour form; empty means the usual one"),
+  part: z.string().describe("body part id of the scheme's body plan, or coat, size, face length …"),
+  state: z.string().describe("a colour or mark; 'absent' and 'varies' too"),
+  note: z.string(),
+  reliability: z.enum(["settles", "supports", "misleads"]),
+  evidence: z.string().describe("sight, photograph, specimen: what can show it"),
+});
+export type Character = z.infer<typeof Character>;
+
+/** Records of one caste in thirds of the month; visits on which that caste was recorded. */
+export const SeasonRow = z.strictObject({
+  caste: z.string().describe("caste id, or not_stated"),
+  label: z.string(),
+  records: z.array(count).length(36),
+  visits: z.array(count).length(36),
+  total: count.describe("records of this caste with a date short enough"),
+  left_out: count.describe("records of this caste whose date is too vague for a third of a month"),
+});
+export type SeasonRow = z.infer<typeof SeasonRow>;
+
+export const AccountSection = z.strictObject({ id: z.string(), title: z.string(), html: z.string() });
+export type AccountSection = z.infer<typeof AccountSection>;
+
+/** A look-alike inside the atlas (slug) or outside the group (name only). */
+export const LookAlike = z.strictObject({ slug: z.string().nullable(), name: z.string(), difference: z.string() });
+
+export const TaxonFile = TaxonSummary.omit({ hectad_codes_latest: true }).extend({
+  authorship: z.string(),
+  rank: z.string(),
+  subgenus: z.string(),
+  other_names: z.array(z.strictObject({ name: z.string(), language: z.string() })).describe("vernacular names in other languages"),
+  synonyms: z.array(z.string()),
+  members: z.array(z.string()).describe("slugs of taxa in this aggregate"),
+  within: z.array(z.string()).describe("slugs of aggregates that hold this taxon"),
+  castes: z.array(z.string()),
+  sizes: z.array(z.strictObject({ caste: z.string(), label: z.string(), millimetres: z.tuple([z.number(), z.number()]), note: z.string() })),
+  evidence_needed: z.string().describe("what a record needs, in words"),
+  account: z.array(AccountSection).describe("sections know, habitat, when, where and others, HTML without scripts"),
+  look_alikes: z.array(LookAlike),
+  characters: z.array(Character),
+  squares: z.strictObject({ "10000": z.array(TaxonSquare), "2000": z.array(TaxonSquare) }),
+  /** Hectads not recorded for the taxon but short of coverage, for the hatch: codes covered in one period only, by which. */
+  uncovered: z.strictObject({ neither: z.array(z.string()), later_only: z.array(z.string()), earlier_only: z.array(z.string()) }),
+  change: z.array(ChangeRow),
+  season_by_caste: z.array(SeasonRow),
+  years: z.array(z.strictObject({ year, records: count, visits: count })),
+  not_on_map: z.array(z.strictObject({ resolution_m: z.int(), reason: z.string(), records: count })),
+  downloads: z.array(z.strictObject({ path: z.string(), title: z.string(), rows: count, bytes: count })),
+});
+export type TaxonFile = z.infer<typeof TaxonFile>;
+
+/** One hectad with its visits; `on_land` is true for all squares of the scheme's list of land squares. */
+export const HectadSummary = z.strictObject({
+  square: z.string(),
+  slug: z.string(),
+  grid: z.string(),
+  territory: z.string(),
+  crs: z.string(),
+  easting: z.int(),
+  northing: z.int(),
+  latitude: z.number(),
+  longitude: z.number(),
+  on_land: z.boolean(),
+  visits: z.array(count).describe("one number a period"),
+  taxa: z.array(count).describe("fewest taxa that explain the records, one number a period"),
+  taxa_all: count,
+  records: count,
+});
+export type HectadSummary = z.infer<typeof HectadSummary>;
+
+export const SquaresFile = z.strictObject({ squares: z.array(HectadSummary) });
+export type SquaresFile = z.infer<typeof SquaresFile>;
+
+export const SquareFile = HectadSummary.extend({
+  taxa_list: z.array(
+    z.strictObject({
+      slug: z.string(),
+      state: SquareState,
+      records: count,
+      first_year: year.nullable(),
+      last_year: year.nullable(),
+    }),
+  ),
+  tetrads: z.array(z.strictObject({ square: z.string(), letter: z.string(), visits: count, taxa: count, records: count })),
+  years: z.array(z.strictObject({ year, records: count, visits: count })),
+});
+export type SquareFile = z.infer<typeof SquareFile>;
+
+/** What became of the records. The rows of one source add up to its `read`. */
+export const AccountingFile = z.strictObject({
+  read: count,
+  rows: z.array(
+    z.strictObject({ source: z.string(), status: z.enum(["used", "held", "not used"]), reason: z.string(), records: count }),
+  ),
+  sources: z.array(
+    z.strictObject({ source: z.string(), title: z.string(), kind: z.string(), licence: z.string(), read: count, used: count }),
+  ),
+  squares_by_reason: z.array(z.strictObject({ resolution_m: z.int(), reason: z.string(), records: count })).describe("used records that support no square"),
+  tetrads_at_half_overlap: count.describe("further record–tetrad pairs an overlap of 0.5 would add"),
+  findings: z.array(z.strictObject({ check: z.string(), severity: z.enum(["blocks", "ask", "note"]), records: count, title: z.string() })),
+});
+export type AccountingFile = z.infer<typeof AccountingFile>;
+
+export const DownloadsFile = z.strictObject({
+  edition: z.string(),
+  files: z.array(
+    z.strictObject({
+      path: z.string().describe("relative to data/<edition>/"),
+      table: z.string(),
+      title: z.string(),
+      format: z.string(),
+      rows: count.nullable(),
+      bytes: count,
+      sha256: z.string(),
+      fields: z.array(z.strictObject({ name: z.string(), type: z.string(), description: z.string() })),
+    }),
+  ),
+});
+export type DownloadsFile = z.infer<typeof DownloadsFile>;
+
+export const PageFile = z.strictObject({ slug: z.string(), title: z.string(), lead: z.string(), html: z.string(), in_footer: z.boolean() });
+export type PageFile = z.infer<typeof PageFile>;
+
+/** One sentence of the methods page: a setting in force or a count, grouped under a heading. */
+export const MethodStatement = z.strictObject({ section: z.string(), html: z.string() });
+
+export const AtlasFile = z.strictObject({
+  title: z.string(),
+  heading: z.string().describe("what the atlas is of, the home page's h1, for example Bumblebees of Britain and Ireland"),
+  summary: z.string(),
+  language: z.string(),
+  invented: z.boolean(),
+  invented_notice: z.string().describe("empty unless invented"),
+  group: z.strictObject({ one: z.string(), many: z.string() }),
+  accent: z.strictObject({ light: z.string(), dark: z.string() }),
+  body_plan: z.string().describe("id of the body plan the characters use: bee; empty for none"),
+  edition: z.strictObject({ id: z.string(), date: z.string() }),
+  licence: z.strictObject({ id: z.string(), title: z.string(), url: z.string() }),
+  citation: z.string(),
+  contact: z.string(),
+  periods: z.array(Period),
+  compared: z.tuple([z.string(), z.string()]).nullable().describe("period ids compared on the maps; null with one period"),
+  provisional_years: z.array(year),
+  coverage_minimum_visits: count,
+  season_minimum_visits: count.describe("thirds of a month with fewer visits are drawn open"),
+  castes: z.array(z.strictObject({ id: z.string(), label: z.string() })),
+  territories: z.array(z.strictObject({ id: z.string(), name: z.string(), grid: z.string(), grid_name: z.string(), land_hectads: count })),
+  map: z.strictObject({
+    crs: z.string().describe("EPSG code of the drawing projection"),
+    insets: z.array(z.strictObject({ territory: z.string(), corner: z.enum(["south-east", "south-west", "north-east", "north-west"]) })),
+  }),
+  basemap: z.strictObject({ files: z.array(z.string()), credit_html: z.string() }).nullable(),
+  taxa: z.array(TaxonSummary),
+  first_seen_groups: z.array(z.strictObject({ id: z.string(), title: z.string(), look_at: z.string() })),
+  pages: z.array(z.strictObject({ slug: z.string(), title: z.string(), in_footer: z.boolean() })),
+  totals: z.strictObject({
+    records_read: count,
+    records_used: count,
+    hectads: count,
+    tetrads: count,
+    visits: count,
+    first_year: year.nullable(),
+    last_year: year.nullable(),
+  }),
+  effort_season: z.array(count).length(36).describe("visits in thirds of the month"),
+  effort_years: z.array(z.strictObject({ year, visits: count, records: count })),
+  methods: z.array(MethodStatement),
+});
+export type AtlasFile = z.infer<typeof AtlasFile>;
