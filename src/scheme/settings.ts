@@ -1,0 +1,157 @@
+/** The contract of `atlas.yaml`: every setting of a scheme, with its default and what it does. */
+import { z } from "zod";
+
+const identifier = z
+  .string()
+  .regex(/^[a-z0-9][a-z0-9_-]*$/, "use lower-case letters, figures, - and _")
+  .describe("lower-case letters, figures, - and _");
+const relativePath = z
+  .string()
+  .refine((path) => !path.startsWith("/") && !path.split(/[\\/]/).includes(".."), "use a path inside the scheme's folder");
+const calendarYear = z.int().min(1500).max(2200);
+
+export const PeriodSetting = z.strictObject({
+  id: identifier.describe("used in tables"),
+  from: calendarYear.nullable().describe("first year, inclusive; null for a period open at the left (“before 1950”)"),
+  to: calendarYear.describe("last year, inclusive"),
+});
+
+export const TerritorySetting = z.strictObject({
+  id: identifier.describe("the name of its polygon in territory_polygons"),
+  name: z.string().describe("as shown"),
+  grid: z.enum(["british", "irish", "channel-islands", "laea", "mgrs"]).describe("the grid used there"),
+  datum: z.enum(["ED50", "WGS84"]).default("ED50").describe("of Channel Islands references only"),
+  inset: z.enum(["south-east", "south-west", "north-east", "north-west"]).optional().describe("draw it in a corner of the map"),
+});
+
+/** Columns a record can have; the names are Darwin Core's where there is one. */
+export const RECORD_FIELDS = [
+  "occurrenceID",
+  "scientificName",
+  "identificationQualifier",
+  "eventDate",
+  "year",
+  "month",
+  "day",
+  "verbatimEventDate",
+  "gridReference",
+  "decimalLatitude",
+  "decimalLongitude",
+  "geodeticDatum",
+  "coordinateUncertaintyInMeters",
+  "easting",
+  "northing",
+  "recordedBy",
+  "locality",
+  "lifeStage",
+  "sex",
+  "caste",
+  "individualCount",
+  "occurrenceStatus",
+  "basisOfRecord",
+  "establishmentMeans",
+  "degreeOfEstablishment",
+  "dataGeneralizations",
+  "license",
+  "occurrenceRemarks",
+] as const;
+export type RecordField = (typeof RECORD_FIELDS)[number];
+
+export const SourceSetting = z.strictObject({
+  id: identifier,
+  title: z.string().default("").describe("as shown; the id where empty"),
+  files: z.union([relativePath, z.array(relativePath).min(1)]).describe("one path or a list; * stands for any part of a file name"),
+  kind: z.enum(["field", "photograph", "specimen", "literature", "card"]).default("field"),
+  licence: z.string().default("").describe("of the records, an SPDX identifier such as CC-BY-4.0"),
+  datum: z.string().optional().describe("of decimal coordinates whose row states none; without it such rows are not placed"),
+  crs: z.string().optional().describe("of eastings and northings, for example EPSG:27700"),
+  default_uncertainty_m: z.number().positive().optional().describe("radius for points that state none; placing.default_uncertainty_m without it"),
+  date_format: z
+    .enum(["iso", "day-first", "month-first", "spreadsheet"])
+    .default("iso")
+    .describe("of dates written otherwise than year-month-day"),
+  two_digit_pivot: z.int().min(0).max(99).optional().describe("two-digit years up to it are 20xx, above it 19xx; refused without"),
+  columns: z
+    .partialRecord(z.enum(RECORD_FIELDS), z.string())
+    .default({})
+    .describe("where headers are not Darwin Core: term: header in the file"),
+  constants: z
+    .partialRecord(z.enum(RECORD_FIELDS), z.string())
+    .default({})
+    .describe("a value for every row that has none"),
+  encoding: z.enum(["utf-8", "utf-16le", "utf-16be", "windows-1252"]).optional().describe("detected where not given"),
+  delimiter: z.string().length(1).optional().describe("detected where not given"),
+  project: z.string().default(""),
+  aim: z.enum(["all species", "target species"]).default("all species").describe("what the recorders set out to record"),
+  target: z.string().default("").describe("taxonID the survey looks for, with aim: target species"),
+});
+export type SourceSetting = z.infer<typeof SourceSetting>;
+
+export const Settings = z.strictObject({
+  title: z.string().min(1).describe("name of the atlas"),
+  heading: z.string().default("").describe("what it is of, for the home page; the title where empty"),
+  summary: z.string().default("").describe("one or two sentences under the heading"),
+  language: z.string().default("en-GB").describe("BCP 47 tag; vernacular names of this language come first"),
+  invented: z.boolean().default(false).describe("true marks every page and file as invented, for demonstrations"),
+  group: z
+    .strictObject({ one: z.string(), many: z.string() })
+    .default({ one: "species", many: "species" })
+    .describe("what one and many of the animals are called, for example bumblebee, bumblebees"),
+  accent: z
+    .strictObject({ light: z.string().regex(/^#[0-9a-f]{6}$/i), dark: z.string().regex(/^#[0-9a-f]{6}$/i) })
+    .default({ light: "#8c2467", dark: "#f2a3d0" })
+    .describe("colour of links and focus on light and dark paper"),
+  body_plan: z.enum(["", "bee"]).default("").describe("the drawn body the characters refer to; empty for none"),
+  edition: z.strictObject({ id: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/), date: z.iso.date() }),
+  licence: z.string().default("CC-BY-4.0").describe("of the published tables, an SPDX identifier"),
+  citation: z.string().default(""),
+  contact: z.string().default("").describe("an address for corrections"),
+  periods: z.array(PeriodSetting).min(1).describe("in order, earliest first; they may not overlap"),
+  compared: z.tuple([identifier, identifier]).optional().describe("the two periods of the maps; first and last where not given"),
+  provisional_years: z.array(calendarYear).default([]).describe("years still incomplete, drawn hatched"),
+  coverage: z
+    .strictObject({ minimum_visits: z.int().min(1).default(3).describe("visits with records of other taxa that make a square covered in a period") })
+    .default({ minimum_visits: 3 }),
+  placing: z
+    .strictObject({
+      minimum_overlap: z.number().min(0.5).max(1).default(0.9).describe("share of an uncertainty circle that must lie in a square"),
+      default_uncertainty_m: z.number().positive().default(100).describe("radius for points of sources that state none"),
+    })
+    .default({ minimum_overlap: 0.9, default_uncertainty_m: 100 }),
+  dates: z
+    .strictObject({ interval_end: z.enum(["inclusive", "exclusive"]).default("inclusive") })
+    .default({ interval_end: "inclusive" }),
+  season: z
+    .strictObject({ minimum_visits: z.int().min(0).default(30).describe("thirds of a month with fewer visits are drawn open") })
+    .default({ minimum_visits: 30 }),
+  excluded: z
+    .strictObject({
+      basis_of_record: z.array(z.string()).default(["FossilSpecimen", "LivingSpecimen"]),
+      establishment: z.array(z.string()).default(["captive", "cultivated", "released"]),
+    })
+    .default({ basis_of_record: ["FossilSpecimen", "LivingSpecimen"], establishment: ["captive", "cultivated", "released"] }),
+  territories: z.array(TerritorySetting).min(1),
+  territory_polygons: relativePath.optional().describe("GeoJSON; property territory holds the id. One territory needs none"),
+  land_squares: relativePath.optional().describe("reviewed list of squares with land, for denominators and hatching"),
+  basemap: z
+    .strictObject({
+      land: relativePath,
+      lakes: relativePath.optional(),
+      borders: relativePath.optional(),
+      detail: relativePath.optional().describe("finer coast for the interactive map"),
+      credit: z.string().describe("shown on every page with a map"),
+      licence_file: relativePath.optional(),
+    })
+    .optional(),
+  map: z.strictObject({ crs: z.string().optional().describe("projection of the drawn maps; that of the first territory's grid where not given") }).default({}),
+  castes: z
+    .array(z.strictObject({ id: identifier, label: z.string(), words: z.array(z.string()).min(1) }))
+    .default([])
+    .describe("stages, sexes and castes that are told apart, and the words records use for them"),
+  first_seen: z
+    .array(z.strictObject({ id: identifier, title: z.string(), look_at: z.string() }))
+    .default([])
+    .describe("groups of taxa by what one sees first; column firstSeen of the checklist names them"),
+  sources: z.array(SourceSetting).min(1),
+});
+export type Settings = z.infer<typeof Settings>;

@@ -1,0 +1,54 @@
+import type { MultiPolygon, Polygon } from "geojson";
+import { z } from "zod";
+import { Mistake } from "../mistake.ts";
+import { readContent } from "./read-content.ts";
+import type { Settings } from "./settings.ts";
+
+/** A territory of the atlas and its polygon in WGS84 degrees; null where the only territory is everywhere. */
+export interface TerritoryArea {
+  id: string;
+  name: string;
+  grid: Settings["territories"][number]["grid"];
+  datum: "ED50" | "WGS84";
+  polygon: Polygon | MultiPolygon | null;
+}
+
+const ring = z.array(z.array(z.number()).min(2)).min(4);
+const TerritoryFile = z.object({
+  features: z.array(
+    z.object({
+      properties: z.object({ territory: z.string() }).loose(),
+      geometry: z.discriminatedUnion("type", [
+        z.object({ type: z.literal("Polygon"), coordinates: z.array(ring) }),
+        z.object({ type: z.literal("MultiPolygon"), coordinates: z.array(z.array(ring)) }),
+      ]),
+    }),
+  ),
+});
+
+/**
+ * Reads the territory polygons the settings name, one for each territory.
+ *
+ * @throws {Mistake} where the file is no such GeoJSON or a territory has no polygon in it
+ */
+export function readTerritories(folder: string, settings: Settings): TerritoryArea[] {
+  const file = settings.territory_polygons;
+  const polygons = file === undefined ? new Map<string, Polygon | MultiPolygon>() : readPolygons(folder, file);
+  return settings.territories.map(({ id, name, grid, datum }) => {
+    const polygon = polygons.get(id) ?? null;
+    if (polygon === null && file !== undefined)
+      throw new Mistake(`territory “${id}”`, `has no polygon in ${file}`, `give a feature the property "territory": "${id}"`, { file: "atlas.yaml" });
+    return { id, name, grid, datum, polygon };
+  });
+}
+
+function readPolygons(folder: string, file: string): Map<string, Polygon | MultiPolygon> {
+  let parsed: z.infer<typeof TerritoryFile>;
+  try {
+    parsed = TerritoryFile.parse(JSON.parse(readContent(folder, file)));
+  } catch (error) {
+    if (error instanceof Mistake) throw error;
+    throw new Mistake("the file", "is not GeoJSON with polygons that have a property territory", "see the contract of territory_polygons", { file });
+  }
+  return new Map(parsed.features.map((feature) => [feature.properties.territory, feature.geometry as Polygon | MultiPolygon]));
+}
