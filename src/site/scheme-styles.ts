@@ -6,7 +6,7 @@ import type { AtlasFile } from "../publishing/contracts.ts";
  *
  * @param atlas what names the scheme and its accent
  * @returns CSS text
- * @example schemeStyles({ ...atlas, accent: { light: "#8c2467", dark: "#f2a3d0" } }) // ":root{--accent:#8c2467}@media (…"
+ * @example schemeStyles({ ...atlas, accent: { light: "#8c2467", dark: "#f2a3d0" } }) // ":root:root{--accent:#8c2467}@media (…"
  */
 export function schemeStyles({
   accent,
@@ -14,10 +14,10 @@ export function schemeStyles({
   edition,
   invented,
 }: Pick<AtlasFile, "accent" | "title" | "edition" | "invented">): string {
-  const light = isColour(accent.light) ? `:root{--accent:${accent.light}}` : "";
-  const dark = isColour(accent.dark) ? `@media (prefers-color-scheme:dark){:root{--accent:${accent.dark}}}` : "";
+  const light = isColour(accent.light) ? `:root:root{--accent:${accent.light}}` : "";
+  const dark = isColour(accent.dark) ? `@media (prefers-color-scheme:dark){:root:root{--accent:${accent.dark}}}` : "";
   const foot = quoted(`${title}, edition ${edition.id}.${invented ? " Invented records." : ""}`);
-  return `${light}${dark}@media print{:root{--accent:#000}@page{@bottom-left{content:${foot};font:7.5pt "Source Sans",sans-serif;color:#333}}}\n`;
+  return `${light}${dark}@media print{:root:root{--accent:#000}@page{@bottom-left{content:${foot};font:7.5pt "Source Sans",sans-serif;color:#333}}}\n`;
 }
 
 function isColour(text: string): boolean {
