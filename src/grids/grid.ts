@@ -1,8 +1,11 @@
 /** The grid systems an atlas can use. */
 export type GridId = "british" | "irish" | "channel-islands" | "laea" | "mgrs";
 
-/** Side of a square in metres. Hectad 10,000; 5 km quarter 5,000; tetrad 2,000; monad 1,000. */
-export type SquareSize = 100_000 | 10_000 | 5_000 | 2_000 | 1_000 | 100 | 10 | 1;
+/**
+ * Side of a square in metres. Hectad 10,000; 5 km quarter 5,000; tetrad 2,000; monad 1,000.
+ * 50,000, 500 and 250 exist in the European grid (`laea`) alone.
+ */
+export type SquareSize = 100_000 | 50_000 | 10_000 | 5_000 | 2_000 | 1_000 | 500 | 250 | 100 | 10 | 1;
 
 /** A point in a projected coordinate system: metres east and north in `crs` (an EPSG code such as "EPSG:27700"). */
 export interface ProjectedPoint {
