@@ -8,7 +8,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     /** Dates and texts must not depend on where a test runs. */
-    env: { TZ: "UTC", LANG: "C.UTF-8", NO_COLOR: "1", FORCE_COLOR: "" },
+    env: { TZ: "UTC", LANG: "C.UTF-8" },
     /** Whole builds and browsers are slow on two cores; a test that hangs still ends. */
     testTimeout: 60_000,
     hookTimeout: 120_000,
