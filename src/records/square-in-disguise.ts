@@ -1,0 +1,40 @@
+import type { Place } from "./place.ts";
+import type { Square, SquareSize } from "../grids/grid.ts";
+
+/** Sizes of square a point may stand for, largest first. */
+export const DISGUISE_SIZES: readonly SquareSize[] = [10_000, 5_000, 2_000, 1_000, 100];
+
+/** A point that stands on a square's centre or corner, and how many points in a hundred would by chance. */
+export interface Disguise {
+  square: Square;
+  /** Share of honest points that would look like this by chance, 0 to 1. */
+  chance: number;
+}
+
+/**
+ * Looks whether a point stands on the centre or the south-west corner of a square, within the blur of its digits and
+ * of the transform: many a square reaches a file as one of the two. A corner stands for the square to its north-east.
+ *
+ * @returns the largest such square, or undefined; always undefined for places that are squares already
+ */
+export function squareInDisguise(place: Place): Disguise | undefined {
+  if (place.shape.kind === "square") return undefined;
+  const { point } = place.shape;
+  for (const size of DISGUISE_SIZES) {
+    const chance = Math.min(1, 2 * ((2 * place.blur) / size) ** 2);
+    const half = size / 2;
+    const atCentre = offset(point.easting - half, size) <= place.blur && offset(point.northing - half, size) <= place.blur;
+    const atCorner = offset(point.easting, size) <= place.blur && offset(point.northing, size) <= place.blur;
+    if (!atCentre && !atCorner) continue;
+    const shift = atCentre ? 0 : place.blur;
+    const square = place.territory.grid.squareAt({ crs: point.crs, easting: point.easting + shift, northing: point.northing + shift }, size);
+    if (square !== undefined) return { square, chance };
+  }
+  return undefined;
+}
+
+/** Distance to the nearest multiple of a size. */
+function offset(metres: number, size: number): number {
+  const rest = ((metres % size) + size) % size;
+  return Math.min(rest, size - rest);
+}
