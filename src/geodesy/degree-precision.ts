@@ -23,44 +23,18 @@ export function decimalsAsWritten(text: string): number | undefined {
  * doi:10.15468/doc-gg7h-s853, "Uncertainty Related to Coordinate Precision": √(lat² + lon²), lat = π·R·p/180 with
  * R = a(1 − e²)/(1 − e² sin²φ)^1.5, lon = π·N·cos φ·p/180 with N = a/√(1 − e² sin²φ).
  *
+ * @param precision degrees, over 0: 0.01 for two decimals (10 ** -decimals)
  * @param latitude degrees, −90 to 90
- * @param latitudePrecision degrees, over 0, for example 0.01 for two decimals
- * @param longitudePrecision degrees; the same unless given
  * @returns metres
  * @throws {RangeError} for a latitude or precision out of range
- * @example precisionUncertainty(10.27, 0.01); // => 1556.76 to a centimetre
+ * @example degreePrecision(0.01, 10.27); // => 1556.8 to a decimetre
  */
-export function precisionUncertainty(
-  latitude: number,
-  latitudePrecision: number,
-  longitudePrecision: number = latitudePrecision,
-): number {
+export function degreePrecision(precision: number, latitude: number): number {
   if (!(Math.abs(latitude) <= 90)) throw new RangeError(`latitude ${latitude} is not between −90 and 90`);
-  if (!(latitudePrecision > 0 && longitudePrecision > 0)) {
-    throw new RangeError(`a precision of ${latitudePrecision} by ${longitudePrecision} degrees is not over 0`);
-  }
+  if (!(precision > 0)) throw new RangeError(`a precision of ${precision} degrees is not over 0`);
   const phi = (latitude * Math.PI) / 180;
   const bend = 1 - E2 * Math.sin(phi) ** 2;
   const meridianRadius = (A * (1 - E2)) / bend ** 1.5;
   const normalRadius = A / Math.sqrt(bend);
-  const northwards = (Math.PI * meridianRadius * latitudePrecision) / 180;
-  const eastwards = (Math.PI * normalRadius * Math.cos(phi) * longitudePrecision) / 180;
-  return Math.hypot(northwards, eastwards);
-}
-
-/**
- * Uncertainty in metres that the digits of a written latitude and longitude can carry.
- *
- * @param latitude as written, decimal degrees
- * @param longitude as written
- * @returns metres; undefined when either text is not one number or the latitude is out of range
- * @example digitsUncertainty("52.12", "-1.30"); // => 1306.6 to a decimetre
- */
-export function digitsUncertainty(latitude: string, longitude: string): number | undefined {
-  const latitudeDecimals = decimalsAsWritten(latitude);
-  const longitudeDecimals = decimalsAsWritten(longitude);
-  if (latitudeDecimals === undefined || longitudeDecimals === undefined) return undefined;
-  const degrees = Number(latitude.replace("°", "").replace("−", "-").replace(",", "."));
-  if (!(Math.abs(degrees) <= 90)) return undefined;
-  return precisionUncertainty(degrees, 10 ** -latitudeDecimals, 10 ** -longitudeDecimals);
+  return ((Math.PI * precision) / 180) * Math.hypot(meridianRadius, normalRadius * Math.cos(phi));
 }
