@@ -1,44 +1,39 @@
-/** A circle on a projection, in metres. */
-export interface Circle {
-  readonly easting: number;
-  readonly northing: number;
-  /** 0 or more. */
-  readonly radius: number;
-}
-
-/** Sides of a rectangle along the axes of the same projection, in metres; −Infinity and Infinity are allowed. */
-export interface Rectangle {
-  readonly west: number;
-  readonly south: number;
-  readonly east: number;
-  readonly north: number;
-}
-
 /**
- * Exact share of a circle's area inside a rectangle, in closed form: with F(a, b) the area of the unit disc where
- * x ≤ a and y ≤ b, the share is [F(e, n) − F(w, n) − F(e, s) + F(w, s)] / π. A circle on the ground is taken as a
- * circle on the projection, which is good to 0.1 % of its radius on the national grids.
+ * Exact share of a circle's area inside an axis-aligned rectangle, in closed form: with F(a, b) the area of the unit
+ * disc where x ≤ a and y ≤ b, the share is [F(e, n) − F(w, n) − F(e, s) + F(w, s)] / π. All lengths in one unit
+ * (metres of one projection); a projected circle is taken as a circle, which is good to 0.1 % on the national grids.
  *
- * @param circle a circle of radius 0 is its centre, and belongs to the rectangle on whose west or south side it lies
- * @param rectangle may be empty (west = east), never the wrong way round
+ * @param cx centre, eastwards
+ * @param cy centre, northwards
+ * @param r radius, 0 or more; a circle of radius 0 is its centre, and counts to the rectangle on whose west or south side it lies
+ * @param west side of the rectangle; −Infinity is allowed, and Infinity for the east and north
+ * @param south side
+ * @param east side, at least `west`
+ * @param north side, at least `south`
  * @returns 0 to 1
  * @throws {RangeError} for a negative or missing radius, a centre that is not finite, or sides the wrong way round
- * @example shareOfCircleInRectangle({ easting: 0, northing: 0, radius: 1 }, { west: 0, south: 0, east: 9, north: 9 }); // => 0.25
+ * @example shareOfCircleInRectangle(0, 0, 1, 0, 0, 10, 10); // => 0.25
  */
-export function shareOfCircleInRectangle(circle: Circle, rectangle: Rectangle): number {
-  const { easting, northing, radius } = circle;
-  const { west, south, east, north } = rectangle;
-  if (!(radius >= 0 && radius < Infinity && Number.isFinite(easting) && Number.isFinite(northing))) {
-    throw new RangeError(`a circle at ${easting} ${northing} of radius ${radius} is not a circle`);
+export function shareOfCircleInRectangle(
+  cx: number,
+  cy: number,
+  r: number,
+  west: number,
+  south: number,
+  east: number,
+  north: number,
+): number {
+  if (!(r >= 0 && r < Infinity && Number.isFinite(cx) && Number.isFinite(cy))) {
+    throw new RangeError(`a circle at ${cx} ${cy} of radius ${r} is not a circle`);
   }
   if (!(west <= east && south <= north)) {
     throw new RangeError(`a rectangle from ${west} ${south} to ${east} ${north} has its sides the wrong way round`);
   }
-  if (radius === 0) return easting >= west && easting < east && northing >= south && northing < north ? 1 : 0;
-  const w = (west - easting) / radius;
-  const s = (south - northing) / radius;
-  const e = (east - easting) / radius;
-  const n = (north - northing) / radius;
+  if (r === 0) return cx >= west && cx < east && cy >= south && cy < north ? 1 : 0;
+  const w = (west - cx) / r;
+  const s = (south - cy) / r;
+  const e = (east - cx) / r;
+  const n = (north - cy) / r;
   if (w >= 1 || e <= -1 || s >= 1 || n <= -1) return 0;
   if (w <= -1 && e >= 1 && s <= -1 && n >= 1) return 1;
   const area = discBelow(e, n) - discBelow(w, n) - discBelow(e, s) + discBelow(w, s);

@@ -23,13 +23,13 @@ export function decimalsAsWritten(text: string): number | undefined {
  * doi:10.15468/doc-gg7h-s853, "Uncertainty Related to Coordinate Precision": √(lat² + lon²), lat = π·R·p/180 with
  * R = a(1 − e²)/(1 − e² sin²φ)^1.5, lon = π·N·cos φ·p/180 with N = a/√(1 − e² sin²φ).
  *
- * @param precision degrees, over 0: 0.01 for two decimals (10 ** -decimals)
  * @param latitude degrees, −90 to 90
+ * @param precision degrees, over 0: 0.01 for two decimals (10 ** -decimals)
  * @returns metres
  * @throws {RangeError} for a latitude or precision out of range
- * @example degreePrecision(0.01, 10.27); // => 1556.8 to a decimetre
+ * @example precisionUncertainty(10.27, 0.01); // => 1556.8 to a decimetre
  */
-export function degreePrecision(precision: number, latitude: number): number {
+export function precisionUncertainty(latitude: number, precision: number): number {
   if (!(Math.abs(latitude) <= 90)) throw new RangeError(`latitude ${latitude} is not between −90 and 90`);
   if (!(precision > 0)) throw new RangeError(`a precision of ${precision} degrees is not over 0`);
   const phi = (latitude * Math.PI) / 180;
