@@ -1,4 +1,5 @@
 import { dayNumber, daysInMonth, formatDay, isCalendarDate, isLeapYear } from "./calendar.ts";
+import { type ClockTime, readClockTime } from "./clock-time.ts";
 import { between, type DateInterval, type DatePrecision, type DateRefusal, isDateRefusal } from "./interval.ts";
 import { dayOfIsoWeek, isoWeeksInYear } from "./iso-week.ts";
 
@@ -16,18 +17,12 @@ interface Element {
   readonly time: ClockTime | undefined;
 }
 
-interface ClockTime {
-  readonly minutes: number;
-  readonly zone: string;
-}
-
 const ELEMENT_WAY_OUT = "write an ISO 8601 date such as 1998-07-12, 1998-07 or 1998, or declare the source's date_format";
 const MONTH_OR_DAY_WAY_OUT = "correct the date, or leave out the part that is not known";
 const CALENDAR = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/;
 const BASIC = /^(\d{4})(\d{2})(\d{2})$/;
 const ORDINAL = /^(\d{4})-(\d{3})$/;
 const WEEK = /^(\d{4})-W(\d{2})(?:-(\d))?$|^(\d{4})W(\d{2})(\d)?$/;
-const TIME = /^(\d{2})(?::?(\d{2})(?::?(\d{2})(?:[.,]\d+)?)?)?(Z|[+-]\d{2}(?::?\d{2})?)?$/;
 
 /**
  * Reads a Darwin Core eventDate: an ISO 8601-1 date (year, month, day, week, day of the year, basic form of a day),
@@ -126,19 +121,8 @@ function readElement(text: string): Element | DateRefusal {
   const date = readDateText(dateText, text);
   if (isDateRefusal(date) || timeText === undefined) return date;
   if (date.precision !== "day") return refuse(text, "has a time without a day");
-  const time = readTime(timeText);
+  const time = readClockTime(timeText);
   return time === undefined ? refuse(text, `has a time "${timeText}" that is not hours and minutes`) : { ...date, time };
-}
-
-function readTime(text: string): ClockTime | undefined {
-  const match = TIME.exec(text);
-  if (match === null) return undefined;
-  const [hours, minutes, seconds] = [match[1], match[2] ?? "0", match[3] ?? "0"].map(Number) as [number, number, number];
-  const zone = match[4] ?? "";
-  const [zoneHours, zoneMinutes] = [zone.slice(1, 3), zone.slice(3).replace(":", "")].map(Number) as [number, number];
-  if (hours > 24 || minutes > 59 || seconds > 60 || (hours === 24 && minutes + seconds > 0)) return undefined;
-  if (zone.length > 1 && (zoneHours > 14 || zoneMinutes > 59)) return undefined;
-  return { minutes: hours * 60 + minutes + seconds / 60, zone };
 }
 
 function readDateText(text: string, whole: string): Element | DateRefusal {
