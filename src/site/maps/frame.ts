@@ -24,10 +24,13 @@ export interface Frame {
 /** Width of every frame, in units. */
 export const FRAME_WIDTH = 346;
 
+const SIDE_MARGIN = 2;
 const MARGIN = 8;
 const TALLEST = 500;
 const HECTAD = 10_000;
 const CELL_UNITS = 4;
+/** A 10 km square is drawn at most 48 units wide. */
+const LARGEST = 12;
 
 /**
  * The frame that shows a box of a projection whole. A 10 km square is 4 units, made larger or smaller by quarters
@@ -35,26 +38,21 @@ const CELL_UNITS = 4;
  *
  * @param crs EPSG code of the projection
  * @param extent metres of the projection: left and right are eastings, top and bottom northings (top is larger)
- * @returns the frame, its left and upper edge on the projection's 10 km lines but for the margin
- * @example frameAround("EPSG:27700", { left: -165_000, right: 655_000, bottom: 10_000, top: 1_220_000 }).metresPerUnit // 2500
+ * @returns the frame, its left and upper edge on whole units of the projection's 10 km lines
+ * @example frameAround("EPSG:27700", { left: -193_000, right: 656_000, bottom: 5_000, top: 1_221_000 }).metresPerUnit // 2500
  */
 export function frameAround(crs: string, extent: Box): Frame {
-  const left = Math.floor(extent.left / HECTAD) * HECTAD;
-  const right = Math.ceil(extent.right / HECTAD) * HECTAD;
-  const top = Math.ceil(extent.top / HECTAD) * HECTAD;
-  const bottom = Math.floor(extent.bottom / HECTAD) * HECTAD;
-  const columns = Math.max(1, (right - left) / HECTAD);
-  const rows = Math.max(1, (top - bottom) / HECTAD);
-  const fitting = Math.min((FRAME_WIDTH - 2 * MARGIN) / (columns * CELL_UNITS), TALLEST / (rows * CELL_UNITS));
-  const scale = stepped(Math.min(fitting, 12));
-  const metresPerUnit = HECTAD / (CELL_UNITS * scale);
-  const slack = Math.floor((FRAME_WIDTH - columns * CELL_UNITS * scale) / 2);
+  const [wide, high] = [Math.max(extent.right - extent.left, HECTAD), Math.max(extent.top - extent.bottom, HECTAD)];
+  const fitting = Math.min((FRAME_WIDTH - 2 * SIDE_MARGIN) / wide, TALLEST / high) * (HECTAD / CELL_UNITS);
+  const metresPerUnit = HECTAD / (CELL_UNITS * stepped(Math.min(fitting, LARGEST)));
+  const slack = (FRAME_WIDTH * metresPerUnit - wide) / 2;
+  const north = Math.ceil(extent.top / metresPerUnit) * metresPerUnit + MARGIN * metresPerUnit;
   return {
     crs,
     width: FRAME_WIDTH,
-    height: Math.ceil(rows * CELL_UNITS * scale) + 2 * MARGIN,
-    west: left - slack * metresPerUnit,
-    north: top + MARGIN * metresPerUnit,
+    height: Math.ceil((north - extent.bottom) / metresPerUnit) + MARGIN,
+    west: Math.floor((extent.left - slack) / metresPerUnit) * metresPerUnit,
+    north,
     metresPerUnit,
   };
 }

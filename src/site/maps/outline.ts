@@ -40,7 +40,7 @@ function linesOf(geometry: Geometry | null): { line: Position[]; closed: boolean
 /**
  * Simplifies an outline: points whose triangle with their neighbours is smaller than a limit go, the smallest of
  * a neighbourhood first, until none is left (after Visvalingam and Whyatt 1993, "Line generalisation by repeated
- * elimination of points", Cartographic Journal 30, 46–51). Islets keep more: the limit is at most an eighth of
+ * elimination of points", Cartographic Journal 30, 46–51). Islets keep more: the limit is at most a sixth of
  * the ring's own area.
  *
  * @param outline in units of the map
@@ -50,7 +50,7 @@ function linesOf(geometry: Geometry | null): { line: Position[]; closed: boolean
  */
 export function simplify({ points, closed }: Outline, limit: number): Outline {
   const least = closed ? 3 : 2;
-  const gentle = closed ? Math.min(limit, Math.abs(ringArea(points)) / 8) : limit;
+  const gentle = closed ? Math.min(limit, Math.abs(ringArea(points)) / 6) : limit;
   let kept = [...points];
   while (kept.length > least) {
     const areas = kept.map((point, i) => cornerArea(kept, i, point, closed));

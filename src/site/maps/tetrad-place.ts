@@ -15,7 +15,7 @@ export function readSquare(
   grids: readonly Grid[],
   isListed: (grid: string, easting: number, northing: number) => boolean,
 ): Square | undefined {
-  const read = grids.map((grid) => grid.parse(code)).filter((answer) => !isRefusal(answer));
+  const read = grids.map((grid) => grid.parse(code)).flatMap((answer) => (isRefusal(answer) ? [] : [answer]));
   return read.find(({ grid, easting, northing }) => isListed(grid, floorTo(easting), floorTo(northing))) ?? read[0];
 }
 

@@ -1,0 +1,96 @@
+import type { AtlasMap } from "./atlas-map.ts";
+import type { Affine } from "./affine.ts";
+import { CELL } from "./book-cell.ts";
+import { runsPath } from "./cell-paths.ts";
+import { furnitureSvg } from "./furniture.ts";
+import { numbersText } from "./path-text.ts";
+import { matrixFor, type Placement, type Resolution } from "./placement.ts";
+
+/** Ids of what the maps of one page share; defined once, used by reference. */
+export const SHARED = Object.freeze({ land: "atlas-land", clip: "atlas-land-clip", hatch: "atlas-hatch", coarse: "atlas-coast" });
+
+/** A text made safe to stand in SVG. @example escaped("a < b") // "a &lt; b" */
+export function escaped(text: string): string {
+  return text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
+}
+
+/**
+ * A path, or nothing where there is nothing to draw.
+ *
+ * @param name class of the path, "" for none
+ * @param d text of the path
+ * @example pathSvg("map-both", "M0 0h4") // '<path class="map-both" d="M0 0h4"/>'
+ */
+export function pathSvg(name: string, d: string): string {
+  if (d === "") return "";
+  return `<path${name === "" ? "" : ` class="${name}"`} d="${d}"/>`;
+}
+
+/**
+ * A group moved by a matrix; without one where the matrix changes nothing, and gone where it is empty.
+ *
+ * @param matrix six numbers
+ * @param body SVG
+ * @example moved([1, 0, 0, 1, 8, 12], "<path/>") // '<g transform="translate(8 12)"><path/></g>'
+ */
+export function movedSvg(matrix: Affine, body: string): string {
+  if (body === "") return "";
+  const [a, b, c, d, e, f] = matrix;
+  const upright = a === 1 && b === 0 && c === 0 && d === 1;
+  if (upright && e === 0 && f === 0) return body;
+  const text = upright ? `translate(${numbersText([e, f], 3)})` : `matrix(${[a, b, c, d].map((value) => Number(value.toFixed(5))).join(" ")} ${Number(e.toFixed(3))} ${Number(f.toFixed(3))})`;
+  return `<g transform="${text}">${body}</g>`;
+}
+
+/** The path of each placement, in that placement's cells of a resolution. */
+export function placedSvg(map: AtlasMap, resolution: Resolution, draw: (placement: Placement) => string): string {
+  return map.placements.map((placement) => movedSvg(matrixFor(placement, resolution), draw(placement))).join("");
+}
+
+/**
+ * Definitions of a full map: land, the clip to it, the hatch of two lines a cell at 45°.
+ *
+ * @param map layout
+ * @returns content of a `<defs>`
+ */
+export function mapDefs(map: AtlasMap): string {
+  const land = map.land === "" ? "" : `<path id="${SHARED.land}" d="${map.land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
+  return `${land}<pattern id="${SHARED.hatch}" width="2" height="2" patternUnits="userSpaceOnUse"><path class="map-line" d="M-.5.5l1-1M0 2l2-2M1.5 2.5l1-1"/></pattern>`;
+}
+
+/** Definition of the coarse coast for thumbnails: content of a `<defs>`, "" without a coast. */
+export function coarseDefs(map: AtlasMap): string {
+  return map.coarseLand === "" ? "" : `<path id="${SHARED.coarse}" d="${map.coarseLand}"/>`;
+}
+
+/** Land under everything: the coast's area, or the squares with land where the coast cannot say what is the atlas's. */
+export function landSvg(map: AtlasMap): string {
+  if (!map.landCells) return `<use href="#${SHARED.land}" class="map-land"/>`;
+  const cells = placedSvg(map, 10_000, (placement) => pathSvg("map-ground", runsPath(map.onLand.get(placement) ?? [])));
+  return map.land === "" ? cells : `<g clip-path="url(#${SHARED.clip})">${cells}</g>`;
+}
+
+/** Hatching, clipped to land where there is a coast. */
+export function hatchSvg(map: AtlasMap, draw: (placement: Placement) => string): string {
+  const body = placedSvg(map, 10_000, (placement) => pathSvg("", draw(placement)));
+  if (body === "") return "";
+  return `<g class="map-hatch" stroke="url(#${SHARED.hatch})"${map.land === "" ? "" : ` clip-path="url(#${SHARED.clip})"`}>${body}</g>`;
+}
+
+/** Lakes, border and coast, over the hatch and under the squares. */
+export function waterSvg(map: AtlasMap): string {
+  const coast = map.land === "" ? "" : `<use href="#${SHARED.land}" class="map-coast"/>`;
+  return pathSvg("map-lake", map.lakes) + pathSvg("map-border", map.borders) + coast;
+}
+
+/** Ticks, arrow, bar, and the lines round insets. */
+export function furnishingsSvg(map: AtlasMap): string {
+  const boxes = map.insets.map(({ box }) => `M${numbersText([box.left, box.top], 1)}h${box.right - box.left}v${box.bottom - box.top}H${box.left}z`).join("");
+  return pathSvg("map-tick", map.furniture.ticks + boxes) + furnitureSvg(map.furniture);
+}
+
+/** An outline round one 10 km square, 1.4 units outside it, in units of its placement's cells. */
+export function outlineRound(column: number, row: number, outside: number): string {
+  const side = CELL + 2 * outside;
+  return `M${numbersText([column * CELL - outside, row * CELL - outside], 2)}h${side}v${side}h${-side}z`;
+}
