@@ -15,7 +15,11 @@ const TIME = /^(\d{2})(?::?(\d{2})(?::?(\d{2})(?:[.,]\d+)?)?)?(Z|[+-]\d{2}(?::?\
 export function readClockTime(text: string): ClockTime | undefined {
   const match = TIME.exec(text);
   if (match === null) return undefined;
-  const [hours, minutes, seconds] = [match[1], match[2] ?? "0", match[3] ?? "0"].map(Number) as [number, number, number];
+  const [hours, minutes, seconds] = [match[1], match[2] ?? "0", match[3] ?? "0"].map(Number) as [
+    number,
+    number,
+    number,
+  ];
   const zone = match[4] ?? "";
   const [zoneHours, zoneMinutes] = [zone.slice(1, 3), zone.slice(3).replace(":", "")].map(Number) as [number, number];
   if (hours > 24 || minutes > 59 || seconds > 60 || (hours === 24 && minutes + seconds > 0)) return undefined;

@@ -1,5 +1,5 @@
 import { dayNumber, isLeapYear } from "./calendar.ts";
-import type { DatePart, WrittenDateRules } from "./date-part.ts";
+import { type DatePart, fullYear, type WrittenDateRules } from "./date-part.ts";
 import { monthOfWord } from "./date-words.ts";
 import { trimBlank } from "./event-date.ts";
 import { between, type DateRefusal, isDateRefusal } from "./interval.ts";
@@ -14,15 +14,26 @@ import { intervalOfPart } from "./written-date.ts";
  * @example readDateColumns({ year: "2024", month: "2", day: "30" }, { format: "iso" }) // { refused: 'date of columns "2024" "2" "30" …', wayOut: … }
  */
 export function readDateColumns(fields: DateFields, rules: WrittenDateRules): ReadDate | DateRefusal | undefined {
-  const [year, month, day] = [fields.year, fields.month, fields.day].map((text) => trimBlank(text ?? "")) as [string, string, string];
+  const [year, month, day] = [fields.year, fields.month, fields.day].map((text) => trimBlank(text ?? "")) as [
+    string,
+    string,
+    string,
+  ];
   if (year === "" && month === "" && day === "") return undefined;
-  const quoted = [year && `year "${year}"`, month && `month "${month}"`, day && `day "${day}"`].filter(Boolean).join(", ");
+  const quoted = [year && `year "${year}"`, month && `month "${month}"`, day && `day "${day}"`]
+    .filter(Boolean)
+    .join(", ");
   const yearNumber = readYear(year, rules);
   if (isRefusal(yearNumber)) return { ...yearNumber, refused: `${quoted} ${yearNumber.refused}` };
   const monthNumber = readMonth(month, rules);
-  if (monthNumber === undefined) return { refused: `${quoted} has no such month`, wayOut: "write the month as 1 to 12; with 13 or more, day and month may be exchanged" };
+  if (monthNumber === undefined)
+    return {
+      refused: `${quoted} has no such month`,
+      wayOut: "write the month as 1 to 12; with 13 or more, day and month may be exchanged",
+    };
   const dayOfMonth = /^(\d{1,2})(st|nd|rd|th)?$/i.exec(day)?.[1];
-  if (day !== "" && dayOfMonth === undefined) return { refused: `${quoted} has no such day`, wayOut: "write the day as 1 to 31, or leave it empty" };
+  if (day !== "" && dayOfMonth === undefined)
+    return { refused: `${quoted} has no such day`, wayOut: "write the day as 1 to 31, or leave it empty" };
   const byDays = monthNumber === 0 && day === "" ? readDaysOfYear(yearNumber, fields) : undefined;
   if (byDays !== undefined) return byDays;
   const { part, notes } = keepKnown(yearNumber, monthNumber, Number(dayOfMonth ?? 0), month, day);
@@ -33,10 +44,8 @@ export function readDateColumns(fields: DateFields, rules: WrittenDateRules): Re
 function readYear(text: string, { twoDigitPivot }: WrittenDateRules): number | DateRefusal {
   if (text === "") return { refused: "has no year", wayOut: "add the year" };
   if (/^[1-9]\d{3}(\.0)?$/.test(text)) return Number(text);
-  if (/^\d{2}$/.test(text) && twoDigitPivot !== undefined) {
-    return twoDigitPivot - ((((twoDigitPivot - Number(text)) % 100) + 100) % 100);
-  }
-  return { refused: "has no year of four digits", wayOut: "write the year in full, or declare the source's pivot for two-digit years" };
+  if (/^\d{2}$/.test(text)) return fullYear(Number(text), twoDigitPivot);
+  return { refused: "has no year of four digits", wayOut: "write the year in full" };
 }
 
 /** 0 when empty or zero, undefined when it is no month. */
@@ -46,24 +55,44 @@ function readMonth(text: string, { words }: WrittenDateRules): number | undefine
   return number !== undefined && number <= 12 ? number : undefined;
 }
 
-function keepKnown(year: number, month: number, day: number, monthText: string, dayText: string): { part: DatePart; notes: DateNote[] } {
+function keepKnown(
+  year: number,
+  month: number,
+  day: number,
+  monthText: string,
+  dayText: string,
+): { part: DatePart; notes: DateNote[] } {
   const notes: DateNote[] = [];
-  const zeros = [monthText !== "" && month === 0 && `month "${monthText}"`, dayText !== "" && day === 0 && `day "${dayText}"`].filter(Boolean);
+  const zeros = [
+    monthText !== "" && month === 0 && `month "${monthText}"`,
+    dayText !== "" && day === 0 && `day "${dayText}"`,
+  ].filter(Boolean);
   if (zeros.length > 0) notes.push({ code: "zero_is_unknown", found: zeros.join(", ") });
-  if (month === 0 && day > 0) notes.push({ code: "day_without_month", found: `day "${dayText}" of ${year} was left out` });
+  if (month === 0 && day > 0)
+    notes.push({ code: "day_without_month", found: `day "${dayText}" of ${year} was left out` });
   if (month === 0) return { part: { year }, notes };
   return { part: day === 0 ? { year, month } : { year, month, day }, notes };
 }
 
-function readDaysOfYear(year: number, { startDayOfYear, endDayOfYear }: DateFields): ReadDate | DateRefusal | undefined {
+function readDaysOfYear(
+  year: number,
+  { startDayOfYear, endDayOfYear }: DateFields,
+): ReadDate | DateRefusal | undefined {
   const [start, end] = [trimBlank(startDayOfYear ?? ""), trimBlank(endDayOfYear ?? "")];
   if (start === "" || end === "") return undefined;
   const [first, last] = [Number(start), Number(end)];
   const days = isLeapYear(year) ? 366 : 365;
   if (![first, last].every((day) => Number.isInteger(day) && day >= 1 && day <= days)) {
-    return { refused: `days of the year "${start}" to "${end}" are not both 1 to ${days} in ${year}`, wayOut: "correct them, or give eventDate" };
+    return {
+      refused: `days of the year "${start}" to "${end}" are not both 1 to ${days} in ${year}`,
+      wayOut: "correct them, or give eventDate",
+    };
   }
-  if (last < first) return { refused: `days of the year "${start}" to "${end}" end before they begin`, wayOut: "give eventDate as an interval" };
+  if (last < first)
+    return {
+      refused: `days of the year "${start}" to "${end}" end before they begin`,
+      wayOut: "give eventDate as an interval",
+    };
   const newYear = dayNumber(year, 1, 1);
   const interval = between(newYear + first - 1, newYear + last - 1, first === last ? "day" : "range");
   return { interval, notes: [] };

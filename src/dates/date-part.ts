@@ -4,7 +4,7 @@ import type { DateRefusal } from "./interval.ts";
 /** The order in which a source writes its numbers. "iso" and "spreadsheet" declare none for day and month. */
 export type DateFormat = "iso" | "day-first" | "month-first" | "spreadsheet";
 
-/** What a source declares of its dates. `twoDigitPivot` is the latest year that a two-digit year may mean, in full. */
+/** What a source declares of its dates. `twoDigitPivot`, 0 to 99, parts the centuries: two-digit years up to it are 20xx, above it 19xx. */
 export interface WrittenDateRules {
   readonly format: DateFormat;
   readonly twoDigitPivot?: number;
@@ -77,27 +77,48 @@ export function hasMonthInWords(text: string, words?: DateWords): boolean {
 
 function partOfShape(shape: string, a: number, b: number, c: number, hasMonthWord: boolean): DatePart | undefined {
   switch (shape) {
-    case "Y": return { year: a };
-    case "M": return { month: a };
-    case "N": return { day: a };
-    case "MY": return { month: a, year: b };
-    case "YM": return { year: a, month: b };
-    case "NM": return { day: a, month: b };
-    case "MN": return { month: a, day: b };
-    case "NMY": return { day: a, month: b, year: c };
-    case "MNY": return { month: a, day: b, year: c };
-    case "YMN": return { year: a, month: b, day: c };
-    case "YNN": return hasMonthWord ? undefined : { year: a, month: b, day: c };
-    case "NY": return hasMonthWord ? { day: a, year: b } : { month: a, year: b };
-    case "YN": return hasMonthWord ? undefined : { year: a, month: b };
-    case "UMY": return { month: b, year: c };
-    case "MUY": return { month: a, year: c };
-    case "YMU": return { year: a, month: b };
-    case "UNY": return hasMonthWord ? undefined : { month: b, year: c };
-    case "YNU": return hasMonthWord ? undefined : { year: a, month: b };
-    case "UUY": return { year: c };
-    case "YUU": return { year: a };
-    default: return undefined;
+    case "Y":
+      return { year: a };
+    case "M":
+      return { month: a };
+    case "N":
+      return { day: a };
+    case "MY":
+      return { month: a, year: b };
+    case "YM":
+      return { year: a, month: b };
+    case "NM":
+      return { day: a, month: b };
+    case "MN":
+      return { month: a, day: b };
+    case "NMY":
+      return { day: a, month: b, year: c };
+    case "MNY":
+      return { month: a, day: b, year: c };
+    case "YMN":
+      return { year: a, month: b, day: c };
+    case "YNN":
+      return hasMonthWord ? undefined : { year: a, month: b, day: c };
+    case "NY":
+      return hasMonthWord ? { day: a, year: b } : { month: a, year: b };
+    case "YN":
+      return hasMonthWord ? undefined : { year: a, month: b };
+    case "UMY":
+      return { month: b, year: c };
+    case "MUY":
+      return { month: a, year: c };
+    case "YMU":
+      return { year: a, month: b };
+    case "UNY":
+      return hasMonthWord ? undefined : { month: b, year: c };
+    case "YNU":
+      return hasMonthWord ? undefined : { year: a, month: b };
+    case "UUY":
+      return { year: c };
+    case "YUU":
+      return { year: a };
+    default:
+      return undefined;
   }
 }
 
@@ -116,19 +137,26 @@ function shortYearInOrder(order: DatePart, year: number, rules: WrittenDateRules
   if (rules.format === "day-first" || rules.format === "month-first") return withShortYear(order, year, rules);
   return {
     refused: "has a two-digit year and does not say which number is the year",
-    wayOut: "set date_format of the source, and the pivot of two-digit years",
+    wayOut: "set date_format and two_digit_pivot of the source",
   };
 }
 
-/** The latest year up to the pivot that ends with the two digits. */
 function withShortYear(part: DatePart, digits: number, { twoDigitPivot }: WrittenDateRules): DatePart | DateRefusal {
-  if (twoDigitPivot === undefined) {
-    return {
-      refused: `has a two-digit year "${String(digits).padStart(2, "0")}" that does not say its century`,
-      wayOut: "write the year in full, or declare the source's pivot for two-digit years",
-    };
-  }
-  return { ...part, year: twoDigitPivot - ((((twoDigitPivot - digits) % 100) + 100) % 100) };
+  const year = fullYear(digits, twoDigitPivot);
+  return typeof year === "number" ? { ...part, year } : year;
+}
+
+/**
+ * The year that two digits mean: 20xx up to the pivot, 19xx above it; refused without a pivot.
+ *
+ * @example fullYear(98, 24) // 1998
+ */
+export function fullYear(digits: number, twoDigitPivot: number | undefined): number | DateRefusal {
+  if (twoDigitPivot !== undefined) return digits <= twoDigitPivot ? 2000 + digits : 1900 + digits;
+  return {
+    refused: `has a two-digit year "${String(digits).padStart(2, "0")}" that does not say its century`,
+    wayOut: "write the year in full, or declare two_digit_pivot of the source",
+  };
 }
 
 function takeApart(text: string, words: DateWords | undefined): Atoms | undefined {

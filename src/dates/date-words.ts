@@ -8,11 +8,26 @@ export interface DateWords {
 }
 
 const MONTHS = [
-  "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december",
+  "january",
+  "february",
+  "march",
+  "april",
+  "may",
+  "june",
+  "july",
+  "august",
+  "september",
+  "october",
+  "november",
+  "december",
 ] as const;
 const ROMAN = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"] as const;
 const SEASONS: Readonly<Record<string, Season>> = {
-  spring: "spring", summer: "summer", autumn: "autumn", fall: "autumn", winter: "winter",
+  spring: "spring",
+  summer: "summer",
+  autumn: "autumn",
+  fall: "autumn",
+  winter: "winter",
 };
 const WEEKDAYS = /^(mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun|(mon|tues|wednes|thurs|fri|satur|sun)day)$/;
 

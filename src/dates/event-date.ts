@@ -17,7 +17,8 @@ interface Element {
   readonly time: ClockTime | undefined;
 }
 
-const ELEMENT_WAY_OUT = "write an ISO 8601 date such as 1998-07-12, 1998-07 or 1998, or declare the source's date_format";
+const ELEMENT_WAY_OUT =
+  "write an ISO 8601 date such as 1998-07-12, 1998-07 or 1998, or declare the source's date_format";
 const MONTH_OR_DAY_WAY_OUT = "correct the date, or leave out the part that is not known";
 const CALENDAR = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/;
 const BASIC = /^(\d{4})(\d{2})(\d{2})$/;
@@ -43,7 +44,8 @@ export function readEventDate(text: string, { intervalEnd }: { intervalEnd: Inte
   if (startText === "" || endText === "" || startText === ".." || endText === "..") {
     return refuse(value, "has an end that is open", "give both ends of the interval");
   }
-  if (/^P/i.test(startText) || /^P/i.test(endText)) return refuse(value, "is a duration", "write both dates of the interval");
+  if (/^P/i.test(startText) || /^P/i.test(endText))
+    return refuse(value, "is a duration", "write both dates of the interval");
   return readInterval(value, startText, endText, intervalEnd);
 }
 
@@ -62,15 +64,25 @@ function readSingle(value: string): DateInterval | DateRefusal {
   return isDateRefusal(element) ? element : between(element.first, element.last, element.precision);
 }
 
-function readInterval(value: string, startText: string, endText: string, intervalEnd: IntervalEnd): DateInterval | DateRefusal {
+function readInterval(
+  value: string,
+  startText: string,
+  endText: string,
+  intervalEnd: IntervalEnd,
+): DateInterval | DateRefusal {
   const start = readElement(startText);
   if (isDateRefusal(start)) return start;
   const fullEnd = completeEnd(startText, endText);
-  if (fullEnd === undefined) return refuse(value, `has an end "${endText}" that its beginning does not complete`, "write the end in full");
+  if (fullEnd === undefined)
+    return refuse(value, `has an end "${endText}" that its beginning does not complete`, "write the end in full");
   const end = readElement(fullEnd);
   if (isDateRefusal(end)) return end;
   if (end.last < start.first || endsEarlierThatDay(start, end)) {
-    return refuse(value, "ends before it begins", "write the earlier date first, and the end's own date where it is a later day");
+    return refuse(
+      value,
+      "ends before it begins",
+      "write the earlier date first, and the end's own date where it is a later day",
+    );
   }
   const last = lastDay(start, end, intervalEnd);
   if (last === start.first) return between(start.first, last, "day");
@@ -92,7 +104,12 @@ function endsEarlierThatDay(start: Element, end: Element): boolean {
 function completeEnd(startText: string, endText: string): string | undefined {
   const [startDate = "", startTime] = splitTime(startText);
   const [endDate = "", endTime] = splitTime(endText);
-  if (startTime !== undefined && endTime === undefined && /^\d{2}:?\d{2}/.test(endText) && !/^\d{4}(-|$)/.test(endText)) {
+  if (
+    startTime !== undefined &&
+    endTime === undefined &&
+    /^\d{2}:?\d{2}/.test(endText) &&
+    !/^\d{4}(-|$)/.test(endText)
+  ) {
     return `${startDate}T${endText}`;
   }
   const date = completeDate(startDate, endDate);
@@ -122,7 +139,9 @@ function readElement(text: string): Element | DateRefusal {
   if (isDateRefusal(date) || timeText === undefined) return date;
   if (date.precision !== "day") return refuse(text, "has a time without a day");
   const time = readClockTime(timeText);
-  return time === undefined ? refuse(text, `has a time "${timeText}" that is not hours and minutes`) : { ...date, time };
+  return time === undefined
+    ? refuse(text, `has a time "${timeText}" that is not hours and minutes`)
+    : { ...date, time };
 }
 
 function readDateText(text: string, whole: string): Element | DateRefusal {
@@ -140,7 +159,8 @@ function readCalendarDate([, yearText, monthText, dayText]: RegExpExecArray, who
   if (year === 0) return refuse(whole, "has the year 0000", "leave the date empty where none is known");
   if (monthText === undefined) return element(dayNumber(year, 1, 1), dayNumber(year, 12, 31), "year");
   if (month < 1 || month > 12) return refuse(whole, `has no month ${monthText}`, MONTH_OR_DAY_WAY_OUT);
-  if (dayText === undefined) return element(dayNumber(year, month, 1), dayNumber(year, month, daysInMonth(year, month)), "month");
+  if (dayText === undefined)
+    return element(dayNumber(year, month, 1), dayNumber(year, month, daysInMonth(year, month)), "month");
   if (!isCalendarDate(year, month, day)) {
     const monthEnd = formatDay(dayNumber(year, month, daysInMonth(year, month)));
     return refuse(whole, `has no day ${dayText}: the month ends with ${monthEnd}`, MONTH_OR_DAY_WAY_OUT);
@@ -150,7 +170,8 @@ function readCalendarDate([, yearText, monthText, dayText]: RegExpExecArray, who
 
 function readOrdinal(year: number, ordinal: number, whole: string): Element | DateRefusal {
   const days = isLeapYear(year) ? 366 : 365;
-  if (year === 0 || ordinal < 1 || ordinal > days) return refuse(whole, `has no day ${ordinal} of ${days}`, MONTH_OR_DAY_WAY_OUT);
+  if (year === 0 || ordinal < 1 || ordinal > days)
+    return refuse(whole, `has no day ${ordinal} of ${days}`, MONTH_OR_DAY_WAY_OUT);
   const day = dayNumber(year, 1, 1) + ordinal - 1;
   return element(day, day, "day");
 }
@@ -158,7 +179,11 @@ function readOrdinal(year: number, ordinal: number, whole: string): Element | Da
 function readWeek(year: number, week: number, weekdayText: string | undefined, whole: string): Element | DateRefusal {
   const first = dayOfIsoWeek(year, week, Number(weekdayText ?? 1));
   if (first === undefined) {
-    return refuse(whole, `is not one of the ${isoWeeksInYear(year)} weeks of seven days of ${year}`, MONTH_OR_DAY_WAY_OUT);
+    return refuse(
+      whole,
+      `is not one of the ${isoWeeksInYear(year)} weeks of seven days of ${year}`,
+      MONTH_OR_DAY_WAY_OUT,
+    );
   }
   return weekdayText === undefined ? element(first, first + 6, "week") : element(first, first, "day");
 }

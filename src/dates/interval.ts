@@ -57,7 +57,8 @@ export function upTo(last: number): DateInterval {
  */
 export function intervalOf(year: number, month?: number, day?: number): DateInterval {
   if (month === undefined) return between(dayNumber(year, 1, 1), dayNumber(year, 12, 31), "year");
-  if (day === undefined) return between(dayNumber(year, month, 1), dayNumber(year, month, daysInMonth(year, month)), "month");
+  if (day === undefined)
+    return between(dayNumber(year, month, 1), dayNumber(year, month, daysInMonth(year, month)), "month");
   return between(dayNumber(year, month, day), dayNumber(year, month, day), "day");
 }
 

@@ -2,7 +2,14 @@ import { dayOfYear } from "./calendar.ts";
 import { readDateColumns } from "./date-columns.ts";
 import type { WrittenDateRules } from "./date-part.ts";
 import { type IntervalEnd, readEventDate, trimBlank } from "./event-date.ts";
-import { contains, type DateInterval, type DateRefusal, formatInterval, isDateRefusal, lengthInDays } from "./interval.ts";
+import {
+  contains,
+  type DateInterval,
+  type DateRefusal,
+  formatInterval,
+  isDateRefusal,
+  lengthInDays,
+} from "./interval.ts";
 import { readWrittenDate } from "./written-date.ts";
 
 /** The date terms of a record as text, as they stand in the source; missing and empty mean the same. */
@@ -66,12 +73,19 @@ export function readDate(fields: DateFields, rules: DateRules): ReadDate | DateR
   const columns = readDateColumns(fields, rules);
   const stated = eventDate === "" ? undefined : readStated(eventDate, rules);
   if (stated !== undefined && !isDateRefusal(stated)) {
-    const notes = [...stated.notes, ...compareColumns(stated.interval, fields, columns), ...compareVerbatim(stated.interval, verbatim, rules)];
+    const notes = [
+      ...stated.notes,
+      ...compareColumns(stated.interval, fields, columns),
+      ...compareVerbatim(stated.interval, verbatim, rules),
+    ];
     return { interval: stated.interval, notes };
   }
   const notes: DateNote[] = stated === undefined ? [] : [{ code: "event_date_not_read", found: stated.refused }];
   if (columns !== undefined && !isDateRefusal(columns)) {
-    return { interval: columns.interval, notes: [...notes, ...columns.notes, ...compareVerbatim(columns.interval, verbatim, rules)] };
+    return {
+      interval: columns.interval,
+      notes: [...notes, ...columns.notes, ...compareVerbatim(columns.interval, verbatim, rules)],
+    };
   }
   if (columns !== undefined) return stated ?? columns;
   if (verbatim === "") return stated ?? { refused: "no date", wayOut: "give eventDate, or year, month and day" };
@@ -94,13 +108,27 @@ function noteIntervalEnd(eventDate: string, interval: DateInterval, intervalEnd:
   if (!eventDate.includes("/")) return [];
   const other = readEventDate(eventDate, { intervalEnd: intervalEnd === "inclusive" ? "exclusive" : "inclusive" });
   if (isDateRefusal(other) || other.last === interval.last) return [];
-  return [{ code: "interval_end", found: `${eventDate} is read as ${formatInterval(interval)}, otherwise ${formatInterval(other)}` }];
+  return [
+    {
+      code: "interval_end",
+      found: `${eventDate} is read as ${formatInterval(interval)}, otherwise ${formatInterval(other)}`,
+    },
+  ];
 }
 
-function compareColumns(interval: DateInterval, fields: DateFields, columns: ReadDate | DateRefusal | undefined): DateNote[] {
+function compareColumns(
+  interval: DateInterval,
+  fields: DateFields,
+  columns: ReadDate | DateRefusal | undefined,
+): DateNote[] {
   const found = `eventDate says ${formatInterval(interval)}`;
   if (!daysOfYearFit(interval, fields)) {
-    return [{ code: "columns_disagree", found: `${found}, the days of the year ${fields.startDayOfYear || "?"} to ${fields.endDayOfYear || "?"}` }];
+    return [
+      {
+        code: "columns_disagree",
+        found: `${found}, the days of the year ${fields.startDayOfYear || "?"} to ${fields.endDayOfYear || "?"}`,
+      },
+    ];
   }
   if (columns === undefined) return [];
   if (isDateRefusal(columns)) return [{ code: "columns_not_read", found: columns.refused }];
@@ -113,7 +141,10 @@ function daysOfYearFit(interval: DateInterval, { startDayOfYear, endDayOfYear }:
   const [start, end] = [trimBlank(startDayOfYear ?? ""), trimBlank(endDayOfYear ?? "")];
   if (start === "" && end === "") return true;
   if (interval.openStart || (interval.precision !== "day" && interval.precision !== "range")) return false;
-  return (start === "" || Number(start) === dayOfYear(interval.first)) && (end === "" || Number(end) === dayOfYear(interval.last));
+  return (
+    (start === "" || Number(start) === dayOfYear(interval.first)) &&
+    (end === "" || Number(end) === dayOfYear(interval.last))
+  );
 }
 
 function compareVerbatim(interval: DateInterval, verbatim: string, rules: DateRules): DateNote[] {

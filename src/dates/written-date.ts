@@ -8,7 +8,8 @@ import { between, type DateInterval, type DateRefusal, intervalOf, isDateRefusal
 const SPREADSHEET_ZERO = dayNumber(1899, 12, 30);
 
 const GENERAL_WAY_OUT = "write it as an ISO 8601 date or interval, such as 1998-07-12 or 1965/1985";
-const DOUBT = /^(?:c|ca|circa|approx|approximately|about|abt|around|probably|prob|possibly|perhaps)\b|^~|[\p{L}\d]\s?\?$|^\[.*\]$/u;
+const DOUBT =
+  /^(?:c|ca|circa|approx|approximately|about|abt|around|probably|prob|possibly|perhaps)\b|^~|[\p{L}\d]\s?\?$|^\[.*\]$/u;
 const OPEN_END = /^(?:after|since|post|from|>)[\s-]*\d|^(?:after|since|post|from)\s/;
 const BEFORE = /^(?:before |prior to |pre[\s-]?|<\s?)(?=\S)(.+)$/;
 const UNTIL = /^(?:until |till |up to )(.+)$/;
@@ -31,7 +32,12 @@ const WEAK_MARK = /[-/]/;
  * @example readWrittenDate("18/V/1981", { format: "iso" }) // { first: 4155, last: 4155, precision: "day", openStart: false }
  */
 export function readWrittenDate(text: string, rules: WrittenDateRules): DateInterval | DateRefusal {
-  const plain = text.normalize("NFKC").replaceAll(/[—―‒]/g, "–").replaceAll(/[’‘`]/g, "'").replaceAll(/\s+/g, " ").trim();
+  const plain = text
+    .normalize("NFKC")
+    .replaceAll(/[—―‒]/g, "–")
+    .replaceAll(/[’‘`]/g, "'")
+    .replaceAll(/\s+/g, " ")
+    .trim();
   if (plain === "") return { refused: "no date", wayOut: "give eventDate, or year, month and day" };
   const answer = readPlain(plain.toLowerCase(), rules) ?? unfit("is not a date in a form that is read");
   return isDateRefusal(answer) ? { ...answer, refused: `date "${plain}" ${answer.refused}` } : answer;
@@ -48,7 +54,10 @@ function readPlain(text: string, rules: WrittenDateRules): DateInterval | DateRe
 
 function readSerial(text: string, rules: WrittenDateRules): DateInterval | DateRefusal {
   if (rules.format !== "spreadsheet") {
-    return unfit("looks like the serial number of a spreadsheet's day", "if it is, set date_format of the source to spreadsheet");
+    return unfit(
+      "looks like the serial number of a spreadsheet's day",
+      "if it is, set date_format of the source to spreadsheet",
+    );
   }
   const day = SPREADSHEET_ZERO + Math.floor(Number(text));
   return between(day, day, "day");
@@ -67,7 +76,10 @@ function readVague(text: string, rules: WrittenDateRules): DateInterval | DateRe
   return readSeason(text, rules) ?? readShortYears(text);
 }
 
-function openAtLeft(bound: DateInterval | DateRefusal | undefined, lastOf: (bound: DateInterval) => number): DateInterval | DateRefusal | undefined {
+function openAtLeft(
+  bound: DateInterval | DateRefusal | undefined,
+  lastOf: (bound: DateInterval) => number,
+): DateInterval | DateRefusal | undefined {
   return bound === undefined || isDateRefusal(bound) ? bound : upTo(lastOf(bound));
 }
 
@@ -85,7 +97,8 @@ function readSeason(text: string, rules: WrittenDateRules): DateInterval | DateR
   const year = Number(match[2] ?? match[4]);
   const nextYear = match[3];
   if (season === "winter") {
-    const follows = nextYear !== undefined && Number(nextYear) === (nextYear.length === 2 ? (year + 1) % 100 : year + 1);
+    const follows =
+      nextYear !== undefined && Number(nextYear) === (nextYear.length === 2 ? (year + 1) % 100 : year + 1);
     if (follows) return between(dayNumber(year, 12, 1), dayNumber(year + 1, 3, 1) - 1, "season");
     return unfit("does not say which winter", `write winter ${year - 1}/${year} or winter ${year}/${year + 1}`);
   }
@@ -106,7 +119,8 @@ function readShortYears(text: string): DateInterval | DateRefusal | undefined {
 }
 
 function readCalendarText(lower: string, rules: WrittenDateRules): DateInterval | DateRefusal | undefined {
-  if (OPEN_END.test(lower) && !STRONG_MARK.test(lower)) return unfit("is open at its end", "give both ends of the interval");
+  if (OPEN_END.test(lower) && !STRONG_MARK.test(lower))
+    return unfit("is open at its end", "give both ends of the interval");
   const text = tidy(lower);
   const monthInWords = hasMonthInWords(text, rules.words);
   const single = readDatePart(text, rules, monthInWords, true);
@@ -176,10 +190,15 @@ function lend(from: DatePart, to: DatePart): DatePart {
  */
 export function intervalOfPart({ year, month, day }: DatePart): DateInterval | DateRefusal {
   if (year === undefined) return unfit("has no year", "add the year");
-  if (month === undefined) return day === undefined ? intervalOf(year) : unfit("has a day without a month", "add the month");
-  if (month < 1 || month > 12) return unfit(`has no month ${month}`, "check the order of day and month: date_format of the source");
+  if (month === undefined)
+    return day === undefined ? intervalOf(year) : unfit("has a day without a month", "add the month");
+  if (month < 1 || month > 12)
+    return unfit(`has no month ${month}`, "check the order of day and month: date_format of the source");
   if (day !== undefined && !isCalendarDate(year, month, day)) {
-    return unfit(`names a day that does not exist: day ${day} of ${year}-${String(month).padStart(2, "0")}`, "correct the day, or leave it out");
+    return unfit(
+      `names a day that does not exist: day ${day} of ${year}-${String(month).padStart(2, "0")}`,
+      "correct the day, or leave it out",
+    );
   }
   return intervalOf(year, month, day);
 }

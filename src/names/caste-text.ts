@@ -41,7 +41,11 @@ export function readCasteText(text: string, vocabulary: CasteVocabulary): ReadCa
 }
 
 /** A number, a class of the vocabulary, a slash, or a word that is neither. */
-type Token = { readonly number: number } | { readonly caste: string; readonly short: boolean } | { readonly slash: true } | { readonly unread: string };
+type Token =
+  | { readonly number: number }
+  | { readonly caste: string; readonly short: boolean }
+  | { readonly slash: true }
+  | { readonly unread: string };
 
 function readPiece(piece: string, vocabulary: CasteVocabulary): ReadCaste {
   const tokens = tokensOf(piece, vocabulary);
@@ -53,11 +57,17 @@ function readPiece(piece: string, vocabulary: CasteVocabulary): ReadCaste {
     return { counts: [], problems: [...problems, { code: "either", found: piece.trim() }] };
   }
   // Words side by side describe the same individuals ("male worker"); counts, letters and signs make a list ("1q 3w m").
-  if (!isCounted && stated.length > 1 && stated.some(({ short }) => !short)) return joinPhrase(stated, piece, vocabulary, problems);
+  if (!isCounted && stated.length > 1 && stated.some(({ short }) => !short))
+    return joinPhrase(stated, piece, vocabulary, problems);
   return { counts: countTokens(tokens), problems };
 }
 
-function joinPhrase(stated: readonly { caste: string }[], piece: string, vocabulary: CasteVocabulary, problems: CasteProblem[]): ReadCaste {
+function joinPhrase(
+  stated: readonly { caste: string }[],
+  piece: string,
+  vocabulary: CasteVocabulary,
+  problems: CasteProblem[],
+): ReadCaste {
   let counts: CasteCount[] | undefined = [];
   for (const { caste } of stated) counts = counts && joinCounts(counts, [{ caste, count: undefined }], vocabulary);
   if (counts !== undefined) return { counts, problems };
@@ -109,15 +119,19 @@ function longestPhrase(parts: readonly string[], at: number, longest: number, kn
   for (let words = Math.min(longest, parts.length - at); words > 0; words--) {
     const phrase = parts.slice(at, at + words).join(" ");
     // "♀♀" is the plural of "♀", as on labels.
-    const caste = known.get(phrase) ?? known.get(phrase.replace(/\.$/, "")) ?? known.get(phrase.replace(/^([♀♂☿⚥])\1+$/u, "$1"));
-    if (caste !== undefined) return { caste, words, short: phrase.replace(/\.$/, "").length === 1 || /^[♀♂☿⚥]/u.test(phrase) };
+    const caste =
+      known.get(phrase) ?? known.get(phrase.replace(/\.$/, "")) ?? known.get(phrase.replace(/^([♀♂☿⚥])\1+$/u, "$1"));
+    if (caste !== undefined)
+      return { caste, words, short: phrase.replace(/\.$/, "").length === 1 || /^[♀♂☿⚥]/u.test(phrase) };
   }
   return undefined;
 }
 
 /** Words to class ids; ignored words to the empty id. */
 function wordMap({ classes, ignored = [] }: CasteVocabulary): ReadonlyMap<string, string> {
-  const words = classes.flatMap(({ id, label, words }) => [id, label, ...words].map((word) => [cleanName(word).toLowerCase(), id] as const));
+  const words = classes.flatMap(({ id, label, words }) =>
+    [id, label, ...words].map((word) => [cleanName(word).toLowerCase(), id] as const),
+  );
   return new Map([...ignored.map((word) => [cleanName(word).toLowerCase(), ""] as const), ...words]);
 }
 

@@ -2,6 +2,9 @@ import { type CasteCount, type CasteVocabulary, joinCounts, widerThan } from "./
 import { type CasteProblem, type ReadCaste, readCasteText } from "./caste-text.ts";
 import { cleanName } from "./name-text.ts";
 
+export type { CasteClass, CasteCount, CasteVocabulary } from "./caste-classes.ts";
+export type { CasteProblem, ReadCaste } from "./caste-text.ts";
+
 /** The class of records that do not say: a class of its own, never shared out. */
 export const NOT_STATED = "not_stated";
 
@@ -20,7 +23,11 @@ export interface CasteFields {
  *
  * @example readCaste({ caste: "1q 3w, m" }, vocabulary) // { counts: [{ caste: "queen", count: 1 }, { caste: "worker", count: 3 }, { caste: "male", count: undefined }], problems: [] }
  */
-export function readCaste(fields: CasteFields, vocabulary: CasteVocabulary, allowed: readonly string[] = []): ReadCaste {
+export function readCaste(
+  fields: CasteFields,
+  vocabulary: CasteVocabulary,
+  allowed: readonly string[] = [],
+): ReadCaste {
   const problems: CasteProblem[] = [];
   let counts: CasteCount[] = [];
   for (const text of [fields.caste, fields.sex, fields.lifeStage]) {
@@ -28,7 +35,10 @@ export function readCaste(fields: CasteFields, vocabulary: CasteVocabulary, allo
     problems.push(...read.problems);
     const joined = joinCounts(counts, read.counts, vocabulary);
     if (joined === undefined) {
-      problems.push({ code: "contradiction", found: `${listOf(counts)} and ${listOf(read.counts)} are stated of the same` });
+      problems.push({
+        code: "contradiction",
+        found: `${listOf(counts)} and ${listOf(read.counts)} are stated of the same`,
+      });
     }
     counts = joined ?? [];
   }
@@ -37,7 +47,11 @@ export function readCaste(fields: CasteFields, vocabulary: CasteVocabulary, allo
   return { counts, problems: [...problems, ...notOfTaxon(counts, vocabulary, allowed)] };
 }
 
-function notOfTaxon(counts: readonly CasteCount[], vocabulary: CasteVocabulary, allowed: readonly string[]): CasteProblem[] {
+function notOfTaxon(
+  counts: readonly CasteCount[],
+  vocabulary: CasteVocabulary,
+  allowed: readonly string[],
+): CasteProblem[] {
   if (allowed.length === 0) return [];
   const possible = new Set([NOT_STATED, ...allowed.flatMap((id) => [id, ...widerThan(id, vocabulary)])]);
   return counts

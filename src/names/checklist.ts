@@ -1,5 +1,5 @@
 import { type MatchName, nameMatcher } from "./match-name.ts";
-import { type NameProblem, indexNames } from "./name-index.ts";
+import { indexNames, type NameProblem } from "./name-index.ts";
 import { buildTaxonGraph, type GraphProblem } from "./taxon-graph.ts";
 
 /** One taxon of a scheme's checklist. Aggregates and genera are taxa too; `within` lists those directly above. */
@@ -11,8 +11,8 @@ export interface ChecklistTaxon {
   readonly rank: string;
   /** Other scientific names that mean this taxon, with or without authorship. */
   readonly synonyms: readonly string[];
-  /** Vernacular names by language code. */
-  readonly vernacular: Readonly<Record<string, string>>;
+  /** Vernacular names by language code, one or several a language. */
+  readonly vernacular: Readonly<Record<string, string | readonly string[]>>;
   /** Ids of the aggregates directly above: a graph, not a tree. */
   readonly within: readonly string[];
   /** Ids of the castes the taxon can have; empty when the checklist does not say. */

@@ -16,7 +16,8 @@ export interface Descent {
 export function fewestTaxa(listed: Iterable<string>, { descendants }: Descent): number {
   const names = [...new Set(listed)];
   const isListed = new Set(names);
-  const holdsListed = (name: string): boolean => descendants(name).some((below) => isListed.has(below) && !descendants(below).includes(name));
+  const holdsListed = (name: string): boolean =>
+    descendants(name).some((below) => isListed.has(below) && !descendants(below).includes(name));
   const unexplained = names.filter((name) => !holdsListed(name));
   let count = 0;
   const open: ReadonlySet<string>[] = [];
@@ -54,7 +55,9 @@ function fewestHits(sets: readonly ReadonlySet<string>[], limit: number = sets.l
 
 /** What each taxon of a set leaves unhit, fewest first, without those that leave all that another one leaves, and more. */
 function widestChoices(candidates: ReadonlySet<string>, sets: readonly ReadonlySet<string>[]): ReadonlySet<string>[][] {
-  const choices = [...candidates].map((taxon) => sets.filter((set) => !set.has(taxon))).sort((a, b) => a.length - b.length);
+  const choices = [...candidates]
+    .map((taxon) => sets.filter((set) => !set.has(taxon)))
+    .sort((a, b) => a.length - b.length);
   const kept: ReadonlySet<string>[][] = [];
   for (const left of choices) {
     if (!kept.some((fewer) => fewer.every((set) => left.includes(set)))) kept.push(left);

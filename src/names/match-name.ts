@@ -6,7 +6,12 @@ import { nameKey, type ReadName, readName } from "./read-name.ts";
 
 /** Something to report of a name that was matched. */
 export interface NameNote {
-  readonly code: "genus_abbreviated" | "genus_left_out" | "infraspecific_set_aside" | "strict_sense";
+  readonly code:
+    | "genus_abbreviated"
+    | "genus_left_out"
+    | "infraspecific_set_aside"
+    | "strict_sense"
+    | "authorship_differs";
   readonly found: string;
 }
 
@@ -56,13 +61,19 @@ export function nameMatcher(source: MatchSource): MatchName {
     if (given === "") return refusal("empty", "no name", "give scientificName or a vernacular name");
     const name = readName(given, identificationQualifier);
     const found = findEntries(name, source);
-    if (name.qualifier !== undefined || name.unreadQualifier !== "") return refuseQualified(given, name, found.entries, source);
+    if (name.qualifier !== undefined || name.unreadQualifier !== "")
+      return refuseQualified(given, name, found.entries, source);
     const entries = byAuthorship(found.entries, name);
     const [entry, second] = entries;
     if (entry === undefined) return refuseUnmatched(given, name, source);
     if (second !== undefined) {
       const names = entries.map((one) => source.taxa.get(one.taxonId)?.scientificName ?? one.taxonId);
-      return refusal("ambiguous", `name "${given}" stands for ${names.join(" and ")}`, "write the name in full, or leave it with one taxon of the checklist", names);
+      return refusal(
+        "ambiguous",
+        `name "${given}" stands for ${names.join(" and ")}`,
+        "write the name in full, or leave it with one taxon of the checklist",
+        names,
+      );
     }
     const matchedAs = source.isAggregate(entry.taxonId) ? "aggregate" : entry.kind;
     return { taxonId: entry.taxonId, matchedAs, notes: [...found.notes, ...notesOf(name, entry)] };
@@ -78,7 +89,8 @@ function findEntries(name: ReadName, source: MatchSource): Found {
   const { scientific, vernacular } = source.names;
   const entries = scientific.get(nameKey(name)) ?? vernacular.get(vernacularKey(name.text));
   if (entries !== undefined) return { entries, notes: [] };
-  if (name.genusAbbreviated || (name.genus === "" && name.epithets.length > 1)) return completeGenus(name, source.names);
+  if (name.genusAbbreviated || (name.genus === "" && name.epithets.length > 1))
+    return completeGenus(name, source.names);
   if (name.infraspecific === "" || name.isHybrid) return { entries: [], notes: [] };
   const species = findEntries({ ...name, infraspecific: "" }, source);
   return { entries: species.entries, notes: [...species.notes, setAside(name)] };
@@ -116,19 +128,47 @@ function byAuthorship(entries: readonly NameEntry[], name: ReadName): readonly N
 }
 
 function notesOf(name: ReadName, entry: NameEntry): NameNote[] {
-  return name.isStrict ? [{ code: "strict_sense", found: `"${name.text}" is stated in the strict sense, and matched to ${entry.name}` }] : [];
+  const notes: NameNote[] = [];
+  if (name.isStrict)
+    notes.push({
+      code: "strict_sense",
+      found: `"${name.text}" is stated in the strict sense, and matched to ${entry.name}`,
+    });
+  // Authors are abbreviated in many ways; the year of the name is not, and another year means another name.
+  const [written, listed] = [name.authorship, entry.authorship].map((text) => /\d{4}/.exec(text)?.[0]);
+  if (written !== undefined && listed !== undefined && written !== listed) {
+    notes.push({
+      code: "authorship_differs",
+      found: `"${name.text}", where ${entry.name} of the checklist is of ${listed}`,
+    });
+  }
+  return notes;
 }
 
 function setAside(name: ReadName): NameNote {
-  return { code: "infraspecific_set_aside", found: `"${name.infraspecific}" of "${name.text}" is not in the checklist` };
+  return {
+    code: "infraspecific_set_aside",
+    found: `"${name.infraspecific}" of "${name.text}" is not in the checklist`,
+  };
 }
 
-function refuseQualified(given: string, name: ReadName, entries: readonly NameEntry[], source: MatchSource): NameRefusal {
+function refuseQualified(
+  given: string,
+  name: ReadName,
+  entries: readonly NameEntry[],
+  source: MatchSource,
+): NameRefusal {
   const above = uniqueTaxa(entries).flatMap(({ taxonId }) => source.ancestors(taxonId));
   const nearest = [...new Set(above)].map((id) => source.taxa.get(id)?.scientificName ?? id);
   if (name.qualifier === undefined) {
-    const wayOut = "write cf., aff., nr, ?, agg., s.l. or s.s. in identificationQualifier, or leave it empty when there is no doubt";
-    return refusal("qualified", `name "${given}" has a qualifier "${name.unreadQualifier}" that is not read`, wayOut, nearest);
+    const wayOut =
+      "write cf., aff., nr, ?, agg., s.l. or s.s. in identificationQualifier, or leave it empty when there is no doubt";
+    return refusal(
+      "qualified",
+      `name "${given}" has a qualifier "${name.unreadQualifier}" that is not read`,
+      wayOut,
+      nearest,
+    );
   }
   const wayOut =
     nearest[0] === undefined
@@ -139,12 +179,30 @@ function refuseQualified(given: string, name: ReadName, entries: readonly NameEn
 
 function refuseUnmatched(given: string, name: ReadName, source: MatchSource): NameRefusal {
   const nearest = nearestNames(name, source.names);
-  if (name.isHybrid) return refusal("hybrid", `name "${given}" is of a hybrid`, "add the hybrid to the checklist, or leave it out", nearest);
+  if (name.isHybrid)
+    return refusal(
+      "hybrid",
+      `name "${given}" is of a hybrid`,
+      "add the hybrid to the checklist, or leave it out",
+      nearest,
+    );
   if (name.isAggregate) {
     const [strict] = findEntries({ ...name, isAggregate: false }, source).entries;
-    const above = strict === undefined ? [] : source.ancestors(strict.taxonId).map((id) => source.taxa.get(id)?.scientificName ?? id);
-    const wayOut = above[0] === undefined ? "add the aggregate to the checklist" : `add it as a synonym of ${above[0]}, or add the aggregate to the checklist`;
-    if (strict !== undefined) return refusal("not_in_checklist", `name "${given}" is of an aggregate that is not in the checklist`, wayOut, above);
+    const above =
+      strict === undefined
+        ? []
+        : source.ancestors(strict.taxonId).map((id) => source.taxa.get(id)?.scientificName ?? id);
+    const wayOut =
+      above[0] === undefined
+        ? "add the aggregate to the checklist"
+        : `add it as a synonym of ${above[0]}, or add the aggregate to the checklist`;
+    if (strict !== undefined)
+      return refusal(
+        "not_in_checklist",
+        `name "${given}" is of an aggregate that is not in the checklist`,
+        wayOut,
+        above,
+      );
   }
   const open = name.epithets.length > 1 ? holdersOf(name, source) : [];
   if (open[0] !== undefined) {
@@ -156,7 +214,9 @@ function refuseUnmatched(given: string, name: ReadName, source: MatchSource): Na
 
 /** Aggregates above every taxon of an open pair. */
 function holdersOf(name: ReadName, source: MatchSource): string[] {
-  const members = name.epithets.map((epithet) => findEntries({ ...name, epithets: [epithet], isAggregate: false }, source).entries[0]?.taxonId);
+  const members = name.epithets.map(
+    (epithet) => findEntries({ ...name, epithets: [epithet], isAggregate: false }, source).entries[0]?.taxonId,
+  );
   if (members.includes(undefined)) return [];
   const [first = [], ...others] = (members as string[]).map((id) => [...source.ancestors(id), id]);
   const shared = first.filter((id) => others.every((above) => above.includes(id)));
@@ -168,6 +228,11 @@ function wayOutFor(nearest: readonly string[]): string {
   return `if it is ${nearest.join(" or ")}, correct the name or add it as a synonym`;
 }
 
-function refusal(reason: NameRefusal["reason"], refused: string, wayOut: string, nearest: readonly string[] = []): NameRefusal {
+function refusal(
+  reason: NameRefusal["reason"],
+  refused: string,
+  wayOut: string,
+  nearest: readonly string[] = [],
+): NameRefusal {
   return { reason, refused, wayOut, nearest };
 }

@@ -38,8 +38,13 @@ export function indexNames(taxa: Iterable<ChecklistTaxon>): NameIndex {
   for (const taxon of taxa) {
     addScientific(scientific, taxon.taxonId, "accepted", taxon.scientificName, taxon.authorship);
     for (const synonym of taxon.synonyms) addScientific(scientific, taxon.taxonId, "synonym", synonym, "");
-    for (const name of Object.values(taxon.vernacular)) {
-      add(vernacular, vernacularKey(name), { taxonId: taxon.taxonId, kind: "vernacular", name: cleanName(name), authorship: "" });
+    for (const name of Object.values(taxon.vernacular).flat()) {
+      add(vernacular, vernacularKey(name), {
+        taxonId: taxon.taxonId,
+        kind: "vernacular",
+        name: cleanName(name),
+        authorship: "",
+      });
     }
   }
   return { scientific, vernacular, problems: [...findShared(scientific), ...findShared(vernacular)] };
@@ -51,10 +56,18 @@ export function indexNames(taxa: Iterable<ChecklistTaxon>): NameIndex {
  * @example authorshipKey("(Linnaeus, 1758)") // "linnaeus,1758"
  */
 export function authorshipKey(authorship: string): string {
-  return cleanName(authorship).toLowerCase().replaceAll(/[\s()[\]]/g, "");
+  return cleanName(authorship)
+    .toLowerCase()
+    .replaceAll(/[\s()[\]]/g, "");
 }
 
-function addScientific(map: Map<string, NameEntry[]>, taxonId: string, kind: NameEntry["kind"], text: string, authorship: string): void {
+function addScientific(
+  map: Map<string, NameEntry[]>,
+  taxonId: string,
+  kind: NameEntry["kind"],
+  text: string,
+  authorship: string,
+): void {
   const read = readName(text);
   const name = cleanName(read.authorship === "" ? text : text.replace(read.authorship, ""));
   add(map, nameKey(read), { taxonId, kind, name, authorship: authorshipKey(authorship || read.authorship) });

@@ -21,7 +21,9 @@ export function cleanName(text: string): string {
  * @example vernacularKey("Buff-tailed Bumblebee") // "bufftailedbumblebee"
  */
 export function vernacularKey(text: string): string {
-  return cleanName(text).toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
+  return cleanName(text)
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]/gu, "");
 }
 
 /**

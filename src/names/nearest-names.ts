@@ -24,9 +24,16 @@ export function nearestNames(name: ReadName, names: NameIndex): string[] {
   const bareEpithet = name.epithets.length === 0 ? scientificKey : "";
   for (const [key, entries] of names.scientific) {
     const abbreviated = name.genusAbbreviated && key.startsWith(name.genus.toLowerCase());
-    measure(abbreviated ? key.slice(key.indexOf(" ") + 1) : key, entries, abbreviated ? nameKey({ ...name, genus: "" }) : scientificKey);
+    measure(
+      abbreviated ? key.slice(key.indexOf(" ") + 1) : key,
+      entries,
+      abbreviated ? nameKey({ ...name, genus: "" }) : scientificKey,
+    );
     if (bareEpithet !== "") measure(key.slice(key.indexOf(" ") + 1), entries, bareEpithet);
   }
   for (const [key, entries] of names.vernacular) measure(key, entries, plainKey);
-  return [...near].sort(([a, near1], [b, near2]) => near1 - near2 || (a < b ? -1 : 1)).slice(0, NEAREST).map(([found]) => found);
+  return [...near]
+    .sort(([a, near1], [b, near2]) => near1 - near2 || (a < b ? -1 : 1))
+    .slice(0, NEAREST)
+    .map(([found]) => found);
 }

@@ -61,9 +61,20 @@ const STATUS: Readonly<Record<string, "present" | "absent">> = {
 
 /** Classes of Darwin Core that a record's basis can name. */
 const BASES = new Set(
-  ["HumanObservation", "MachineObservation", "PreservedSpecimen", "FossilSpecimen", "LivingSpecimen", "MaterialSample", "MaterialCitation", "MaterialEntity", "Occurrence", "Event", "Organism", "Taxon"].map(
-    plainKey,
-  ),
+  [
+    "HumanObservation",
+    "MachineObservation",
+    "PreservedSpecimen",
+    "FossilSpecimen",
+    "LivingSpecimen",
+    "MaterialSample",
+    "MaterialCitation",
+    "MaterialEntity",
+    "Occurrence",
+    "Event",
+    "Organism",
+    "Taxon",
+  ].map(plainKey),
 );
 
 /**
@@ -74,14 +85,19 @@ const BASES = new Set(
  *
  * @example readOccurrence({ occurrenceStatus: "notDetected" }) // { status: "absent", excluded: undefined, count: undefined, problems: [] }
  */
-export function readOccurrence(fields: OccurrenceFields, settings: OccurrenceSettings = USUAL_EXCLUSIONS): ReadOccurrence {
+export function readOccurrence(
+  fields: OccurrenceFields,
+  settings: OccurrenceSettings = USUAL_EXCLUSIONS,
+): ReadOccurrence {
   const problems: OccurrenceProblem[] = [];
   const countText = cleanName(fields.individualCount ?? "");
   const count = /^\d+$/.test(countText) ? Number(countText) : undefined;
-  if (countText !== "" && count === undefined) problems.push({ code: "count_not_read", found: `individualCount "${countText}"` });
+  if (countText !== "" && count === undefined)
+    problems.push({ code: "count_not_read", found: `individualCount "${countText}"` });
   const status = readStatus(cleanName(fields.occurrenceStatus ?? ""), count, problems);
   const basis = cleanName(fields.basisOfRecord ?? "");
-  if (basis !== "" && !BASES.has(plainKey(basis))) problems.push({ code: "basis_not_read", found: `basisOfRecord "${basis}"` });
+  if (basis !== "" && !BASES.has(plainKey(basis)))
+    problems.push({ code: "basis_not_read", found: `basisOfRecord "${basis}"` });
   return { status, excluded: exclusionOf(basis, fields, settings), count, problems };
 }
 
@@ -92,7 +108,8 @@ function readStatus(text: string, count: number | undefined, problems: Occurrenc
   }
   const status = text === "" ? "present" : STATUS[plainKey(text)];
   if (status === undefined) problems.push({ code: "status_not_read", found: `occurrenceStatus "${text}"` });
-  if (status === "present" && count === 0) problems.push({ code: "count_zero_but_present", found: `occurrenceStatus "${text}" with individualCount "0"` });
+  if (status === "present" && count === 0)
+    problems.push({ code: "count_zero_but_present", found: `occurrenceStatus "${text}" with individualCount "0"` });
   if (status === "absent" && count !== undefined && count > 0) {
     problems.push({ code: "count_but_absent", found: `occurrenceStatus "${text}" with individualCount "${count}"` });
   }

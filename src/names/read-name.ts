@@ -34,11 +34,13 @@ const QUALIFIERS: readonly [NameQualifier, RegExp][] = [
   ["nr", /(?<![\p{L}\d])(?:nr|near)(?:\.|(?= |$))/giu],
   ["?", /\?|(?<![\p{L}\d])(?:possible|possibly|probable|probably|prob|poss|uncertain)(?:\.|(?= |$))/giu],
 ];
-const WIDE_SENSE = /(?<![\p{L}\d])(?:s\. ?l\.?|s\. ?lat\.?|sens(?:u|\.) ?lat(?:o|\.)?|agg(?:r|reg|regate)?\.?|(?:species )?(?:complex|group|gr\.|grp\.?))(?= |$|\))/giu;
+const WIDE_SENSE =
+  /(?<![\p{L}\d])(?:s\. ?l\.?|s\. ?lat\.?|sens(?:u|\.) ?lat(?:o|\.)?|agg(?:r|reg|regate)?\.?|(?:species )?(?:complex|group|gr\.|grp\.?))(?= |$|\))/giu;
 const STRICT_SENSE = /(?<![\p{L}\d])(?:s\. ?s\.?|s\. ?str\.?|sens(?:u|\.) ?str(?:icto|\.)?)(?= |$)/giu;
 const GENUS_ONLY = /(?<![\p{L}\d])(?:spp?\.?|species|indet\.?|undet\.?)(?= |$)/giu;
 const RANK_MARK = /^(?:ssp|subsp|subspecies|var|f|forma|form|morph|ab|race)\.?$/i;
-const AUTHOR_START = /^[("\p{Lu}\d&[]|^d'|^(?:de|van|von|der|den|du|la|le|ex|in|et|and|auct|nec|non|sensu|emend)(?:[ .']|$)/u;
+const AUTHOR_START =
+  /^[("\p{Lu}\d&[]|^d'|^(?:de|van|von|der|den|du|la|le|ex|in|et|and|auct|nec|non|sensu|emend)(?:[ .']|$)/u;
 
 /**
  * Takes a scientific name apart, with the text of identificationQualifier where the record has one. Case is put right
@@ -98,7 +100,11 @@ function takeMarks(text: string): Marks {
   const isAggregate = take(WIDE_SENSE);
   const isStrict = take(STRICT_SENSE);
   const isGenusOnly = take(GENUS_ONLY);
-  rest = rest.replaceAll(/\( *\)|\[ *\]/g, " ").replaceAll(/[\s-]+(?=\s|$)/g, " ").replaceAll(/ +/g, " ").trim();
+  rest = rest
+    .replaceAll(/\( *\)|\[ *\]/g, " ")
+    .replaceAll(/[\s-]+(?=\s|$)/g, " ")
+    .replaceAll(/ +/g, " ")
+    .trim();
   return { rest, qualifier, isAggregate, isStrict, isGenusOnly };
 }
 
@@ -110,7 +116,10 @@ function withProperCase(text: string): string {
   return plain.replace(/\p{L}/u, (letter) => letter.toUpperCase());
 }
 
-type NameParts = Pick<ReadName, "genus" | "genusAbbreviated" | "subgenus" | "epithets" | "infraspecific" | "authorship">;
+type NameParts = Pick<
+  ReadName,
+  "genus" | "genusAbbreviated" | "subgenus" | "epithets" | "infraspecific" | "authorship"
+>;
 
 function splitWords(text: string): NameParts {
   const tokens = text
@@ -144,7 +153,14 @@ function splitWords(text: string): NameParts {
   };
 }
 
-const NO_PARTS: NameParts = { genus: "", genusAbbreviated: false, subgenus: "", epithets: [], infraspecific: "", authorship: "" };
+const NO_PARTS: NameParts = {
+  genus: "",
+  genusAbbreviated: false,
+  subgenus: "",
+  epithets: [],
+  infraspecific: "",
+  authorship: "",
+};
 
 /** "terrestris/lucorum" and "terrestris/B. lucorum" in alphabetical order. */
 function epithetsOf(token: string): string[] {

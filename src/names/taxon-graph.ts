@@ -26,7 +26,10 @@ export function buildTaxonGraph(within: ReadonlyMap<string, readonly string[]>):
   const parents = new Map<string, string[]>();
   const children = new Map<string, string[]>([...within.keys()].map((id) => [id, []]));
   for (const [id, above] of within) {
-    parents.set(id, [...new Set(above)].filter((parent) => within.has(parent)));
+    parents.set(
+      id,
+      [...new Set(above)].filter((parent) => within.has(parent)),
+    );
     for (const parent of new Set(above)) {
       if (within.has(parent)) children.get(parent)?.push(id);
       else problems.push(unknownParent(id, parent));
