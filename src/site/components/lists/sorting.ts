@@ -1,0 +1,31 @@
+import type { TaxonSummary } from "../../../publishing/contracts.ts";
+
+/** The orders of the species table; each is a page of its own. */
+export const ORDERS = ["squares", "name", "change"] as const;
+export type Order = (typeof ORDERS)[number];
+
+/**
+ * Taxa in one order: by squares of the latest period, by shown name, or by net change; what cannot be judged stands last.
+ *
+ * @param taxa is not changed
+ * @param order of the table
+ * @example inOrder(taxa, "name").map(({ short_name }) => short_name) // ["Buff-tailed", "Red-tailed"]
+ */
+export function inOrder(taxa: readonly TaxonSummary[], order: Order): TaxonSummary[] {
+  const byName = (one: TaxonSummary, other: TaxonSummary) => one.vernacular_name.localeCompare(other.vernacular_name, "en");
+  const bySquares = (one: TaxonSummary, other: TaxonSummary) => other.hectads_latest - one.hectads_latest || byName(one, other);
+  const change = ({ change: row }: TaxonSummary) => (row?.judged === true ? (row.net_percent ?? -Infinity) : -Infinity);
+  const byChange = (one: TaxonSummary, other: TaxonSummary) => change(other) - change(one) || bySquares(one, other);
+  return [...taxa].sort(order === "name" ? byName : order === "change" ? byChange : bySquares);
+}
+
+/**
+ * A scientific name with its genus cut to a letter, where the whole list is of one genus.
+ *
+ * @example shortScientific("Bombus lapidarius", ["Bombus lapidarius", "Bombus terrestris"]) // "B. lapidarius"
+ */
+export function shortScientific(name: string, all: readonly string[]): string {
+  const [genus = "", ...rest] = name.split(" ");
+  const one = all.every((other) => other.startsWith(`${genus} `));
+  return one && rest.length > 0 && all.length > 1 ? `${genus.charAt(0)}. ${rest.join(" ")}` : name;
+}
