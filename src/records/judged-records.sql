@@ -52,7 +52,7 @@ CREATE OR REPLACE TABLE records AS
 SELECT
   r.* EXCLUDE (set_aside),
   CASE
-    WHEN r.set_aside = 'impossible_caste' THEN 'held'
+    WHEN r.set_aside IN ('impossible_caste', 'contradictory_castes') THEN 'held'
     WHEN r.set_aside IS NOT NULL OR t.first_record IS NOT NULL THEN 'not used'
     ELSE 'used'
   END AS status,

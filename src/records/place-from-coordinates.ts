@@ -1,5 +1,5 @@
 import { coordinateSystem } from "../geodesy/coordinate-systems.ts";
-import { degreePrecision } from "../geodesy/degree-precision.ts";
+import { decimalsAsWritten, precisionUncertainty } from "../geodesy/degree-precision.ts";
 import { resolveCrs } from "../geodesy/resolve-crs.ts";
 import { transform } from "../geodesy/transform.ts";
 import { type Place, type PlaceFields, type PlaceNote, type PlacingRules, type Unplaced, unplaced } from "./place.ts";
@@ -26,8 +26,9 @@ export function placeFromCoordinates(fields: PlaceFields, rules: PlacingRules): 
   const territory = wgs84 && rules.territories.find((candidate) => candidate.holds(wgs84[0], wgs84[1]));
   if (wgs84 === undefined || territory === undefined) return outside(fields, rules, both, longitude, latitude);
   const notes: PlaceNote[] = [];
-  const decimals = Math.max(decimalsOf(fields.decimalLatitude), decimalsOf(fields.decimalLongitude));
-  const precision = degreePrecision(10 ** -decimals, latitude);
+  // Many programs drop trailing zeros, so the longer of the two texts tells what both carry.
+  const decimals = Math.max(decimalsAsWritten(fields.decimalLatitude) ?? 0, decimalsAsWritten(fields.decimalLongitude) ?? 0);
+  const precision = precisionUncertainty(latitude, 10 ** -decimals);
   const { radius, from } = radiusOf(fields, rules, precision, notes);
   const point = territory.grid.project(wgs84[0], wgs84[1]);
   const blur = Math.max(10, precision / (2 * Math.SQRT2) + coordinateSystem(point.crs).accuracy);
@@ -69,9 +70,3 @@ function outside(fields: PlaceFields, rules: PlacingRules, both: string, longitu
     return unplaced("coordinate_out_of_range", "decimalLatitude", both, "are not on the globe", "latitude runs from −90 to 90, longitude from −180 to 180");
   return unplaced("outside_territories", "decimalLatitude", both, "lie in no territory of the atlas", "check them, or widen the territory");
 }
-
-/** Decimals as written: 51.40 has two. */
-function decimalsOf(text: string): number {
-  return /[.,](\d+)$/.exec(text.trim())?.[1]?.length ?? 0;
-}
-

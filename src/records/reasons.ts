@@ -28,8 +28,8 @@ export const REASONS: Readonly<Record<string, string>> = Object.freeze({
   crs_not_stated: "no coordinate system is stated",
   easting_northing_unreadable: "easting and northing cannot be read",
   generalised_without_size: "coarsened to a cell of unknown size",
-  excluded_basis: "fossil or living specimen",
-  excluded_establishment: "captive, cultivated or released",
+  excluded: "fossil, captive, cultivated or released",
+  contradictory_castes: "two castes that exclude each other",
   status_unreadable: "occurrence status cannot be read",
 });
 

@@ -1,6 +1,6 @@
 import { shareOfCircleInRectangle } from "../geodesy/circle-overlap.ts";
 import type { Grid, SquareSize } from "../grids/grid.ts";
-import { parentOf } from "../grids/square-family.ts";
+import { parentOf } from "../grids/squares.ts";
 import type { Place } from "./place.ts";
 
 /** The square of one resolution a place supports, or why it supports none. */
@@ -21,7 +21,7 @@ export function supportedSquare(place: Place, resolution: SquareSize, minimumOve
   if (place.shape.kind === "square") {
     const { square } = place.shape;
     if (square.size > resolution) return { code: null, reason: `named a square of ${sizeInWords(square.size)}` };
-    const parent = parentOf(square, resolution, grid);
+    const parent = parentOf(grid, square, resolution);
     return parent === undefined ? { code: null, reason: `named a square of ${sizeInWords(square.size)}` } : { code: grid.format(parent), reason: "" };
   }
   const { point, radius } = place.shape;
@@ -30,10 +30,7 @@ export function supportedSquare(place: Place, resolution: SquareSize, minimumOve
   const share =
     minimumOverlap * Math.PI * radius * radius > resolution * resolution
       ? 0
-      : shareOfCircleInRectangle(
-          { easting: point.easting, northing: point.northing, radius },
-          { west: square.easting, south: square.northing, east: square.easting + resolution, north: square.northing + resolution },
-        );
+      : shareOfCircleInRectangle(point.easting, point.northing, radius, square.easting, square.northing, square.easting + resolution, square.northing + resolution);
   return share >= minimumOverlap ? { code: grid.format(square), reason: "" } : { code: null, reason: "too imprecise: its circle reaches into other squares" };
 }
 
@@ -41,7 +38,7 @@ export function supportedSquare(place: Place, resolution: SquareSize, minimumOve
 export function visitPlace(place: Place, grid: Grid = place.territory.grid): string {
   if (place.shape.kind === "square") {
     const { square } = place.shape;
-    const parent = square.size < 1_000 ? parentOf(square, 1_000, grid) : undefined;
+    const parent = square.size < 1_000 ? parentOf(grid, square, 1_000) : undefined;
     return grid.format(parent ?? square);
   }
   const size: SquareSize = place.shape.radius <= 1_000 ? 1_000 : 10_000;

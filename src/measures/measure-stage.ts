@@ -1,0 +1,110 @@
+import { type Database, sqlBeside } from "../engine/database.ts";
+import { centreOf } from "../grids/squares.ts";
+import type { Grid } from "../grids/grid.ts";
+import { isRefusal } from "../grids/grid.ts";
+import { placingTerritories } from "../records/record-stage.ts";
+import { reasonInWords } from "../records/reasons.ts";
+import type { Scheme } from "../scheme/scheme.ts";
+import { comparedPeriods } from "../scheme/settings-agree.ts";
+
+/** Tables the measures leave for publishing. */
+export const MEASURE_TABLES = [
+  "visits_by_period",
+  "taxon_squares",
+  "square_effort",
+  "visited_squares",
+  "square_states",
+  "change_counts",
+  "taxon_season",
+  "season_left_out",
+  "season_all",
+  "season_effort",
+  "taxon_years",
+  "effort_years",
+  "taxon_totals",
+  "off_map",
+  "square_names",
+  "square_years",
+  "square_places",
+  "accounting",
+  "tetrad_shares",
+  "placing_counts",
+] as const;
+
+/**
+ * Computes every measure from the judged records. Needs the tables of the record stage; leaves those of MEASURE_TABLES.
+ *
+ * @param unreadable rows of each source that could not be read at all: they are part of its accounting
+ */
+export async function measure(database: Database, scheme: Scheme, unreadable: ReadonlyMap<string, number>): Promise<void> {
+  await fillSettings(database, scheme);
+  for (const file of ["sightings", "taxon-squares", "coverage", "square-states", "change-counts", "season", "years", "taxon-totals", "square-taxa"])
+    await database.run(sqlBeside(import.meta.url, `${file}.sql`));
+  await fillSquarePlaces(database, scheme);
+  await fillAccounting(database, unreadable);
+}
+
+async function fillSettings(database: Database, { checklist, settings, taxa }: Scheme): Promise<void> {
+  const pairs = (of: (taxonId: string) => readonly string[]) => taxa.flatMap(({ taxonID }) => of(taxonID).map((other) => [taxonID, other] as const));
+  const closure = pairs((taxonId) => [taxonId, ...checklist.ancestors(taxonId)]);
+  const lineage = pairs((taxonId) => checklist.lineage(taxonId));
+  await fillColumns(database, "closure", { taxon_id: closure.map(([id]) => id), counts_for: closure.map(([, other]) => other) });
+  await fillColumns(database, "lineage", { of_taxon: lineage.map(([id]) => id), taxon_id: lineage.map(([, other]) => other) });
+  await fillColumns(database, "taxon_ids", { taxon_id: taxa.map(({ taxonID }) => taxonID) });
+  await fillColumns(database, "periods", { period: settings.periods.map((_, index) => index), id: settings.periods.map(({ id }) => id) });
+  const [from, to] = comparedPeriods(settings) ?? [-1, settings.periods.length - 1];
+  await fillColumns(database, "compared", { from_period: [from], to_period: [to] });
+  await fillColumns(database, "latest", { period: [settings.periods.length - 1] });
+  await fillColumns(database, "rules", { minimum_visits: [settings.coverage.minimum_visits] });
+}
+
+async function fillColumns(database: Database, table: string, columns: Record<string, (string | number)[]>): Promise<void> {
+  const types = Object.fromEntries(Object.entries(columns).map(([name, values]) => [name, typeof values[0] === "number" ? ("integer" as const) : ("text" as const)]));
+  const filler = await database.fill(table, types);
+  filler.add(columns);
+  filler.done();
+}
+
+/** Every square with records, and every land hectad, with corner and centre: code in, geometry out, once a square. */
+async function fillSquarePlaces(database: Database, scheme: Scheme): Promise<void> {
+  const territories = placingTerritories(scheme);
+  const gridOf = new Map<string, Grid>(territories.map(({ grid }) => [grid.id, grid]));
+  const recorded = await database.rows<{ territory: string; grid: string; resolution_m: number; square: string }>(
+    "SELECT any_value(territory) AS territory, grid, resolution_m, square FROM square_effort GROUP BY grid, resolution_m, square",
+  );
+  const land = (scheme.landSquares ?? []).map(({ grid, territory, hectad }) => ({ territory, grid, resolution_m: 10_000, square: hectad }));
+  const landTetrads = new Set((scheme.landSquares ?? []).flatMap(({ grid, hectad, tetrads }) => [`${grid} ${hectad}`, ...[...tetrads].map((letter) => `${grid} ${hectad}${letter}`)]));
+  const all = new Map([...recorded, ...land].map((square) => [`${square.grid} ${square.square}`, square]));
+  const rows = [...all].flatMap(([key, { territory, grid, resolution_m, square }]) => {
+    const parsed = gridOf.get(grid)?.parse(square);
+    if (parsed === undefined || isRefusal(parsed)) return [];
+    const [longitude, latitude] = gridOf.get(grid)?.unproject(centreOf(parsed)) ?? [0, 0];
+    return [{ territory, grid, resolution_m, square, crs: parsed.crs, easting: parsed.easting, northing: parsed.northing, latitude, longitude, on_land: scheme.landSquares === null || landTetrads.has(key) }];
+  });
+  const column = <Name extends keyof (typeof rows)[number]>(name: Name) => rows.map((row) => row[name]);
+  const filler = await database.fill("square_places", {
+    territory: "text", grid: "text", resolution_m: "integer", square: "text", crs: "text", easting: "integer", northing: "integer", latitude: "double", longitude: "double", on_land: "boolean",
+  });
+  filler.add({
+    territory: column("territory"), grid: column("grid"), resolution_m: column("resolution_m"), square: column("square"), crs: column("crs"),
+    easting: column("easting"), northing: column("northing"), latitude: column("latitude"), longitude: column("longitude"), on_land: column("on_land"),
+  });
+  filler.done();
+}
+
+/** The accounting: records by source, status and reason, with the rows no reader could read. */
+async function fillAccounting(database: Database, unreadable: ReadonlyMap<string, number>): Promise<void> {
+  const counted = await database.rows<{ source: string; status: string; reason: string; records: number }>(
+    "SELECT source, status, reason, count(*) AS records FROM records GROUP BY ALL",
+  );
+  const rows = [...counted, ...[...unreadable].filter(([, records]) => records > 0).map(([source, records]) => ({ source, status: "not used", reason: "unreadable_row", records }))];
+  const filler = await database.fill("accounting", { source: "text", status: "text", reason: "text", reason_in_words: "text", records: "integer" });
+  filler.add({
+    source: rows.map(({ source }) => source),
+    status: rows.map(({ status }) => status),
+    reason: rows.map(({ reason }) => reason),
+    reason_in_words: rows.map(({ reason }) => reasonInWords(reason)),
+    records: rows.map(({ records }) => records),
+  });
+  filler.done();
+}

@@ -1,0 +1,44 @@
+-- State of every visited square for every taxon between the two compared periods.
+-- In: taxon_squares, square_effort, own_visits, compared (from_period, to_period), rules (minimum_visits), taxon_ids.
+-- Out: square_states (recorded_* and covered_* flags, state). State NULL: not recorded in either period.
+CREATE OR REPLACE TABLE visited_squares AS
+SELECT any_value(territory) AS territory, grid, resolution_m, square,
+  coalesce(sum(visits) FILTER (period = (SELECT from_period FROM compared)), 0)::BIGINT AS visits_from,
+  coalesce(sum(visits) FILTER (period = (SELECT to_period FROM compared)), 0)::BIGINT AS visits_to
+FROM square_effort
+GROUP BY grid, resolution_m, square;
+
+CREATE OR REPLACE TABLE square_states AS
+WITH own AS (
+  SELECT taxon_id, grid, resolution_m, square,
+    coalesce(sum(visits) FILTER (period = (SELECT from_period FROM compared)), 0) AS visits_from,
+    coalesce(sum(visits) FILTER (period = (SELECT to_period FROM compared)), 0) AS visits_to
+  FROM own_visits GROUP BY taxon_id, grid, resolution_m, square
+),
+found AS (
+  SELECT taxon_id, grid, resolution_m, square,
+    coalesce(bool_or(period = (SELECT from_period FROM compared)), false) AS recorded_from,
+    coalesce(bool_or(period = (SELECT to_period FROM compared)), false) AS recorded_to
+  FROM taxon_squares GROUP BY taxon_id, grid, resolution_m, square
+),
+flags AS (
+  SELECT t.taxon_id, s.territory, s.grid, s.resolution_m, s.square,
+    coalesce(f.recorded_from, false) AS recorded_from,
+    coalesce(f.recorded_to, false) AS recorded_to,
+    s.visits_from - coalesce(o.visits_from, 0) >= r.minimum_visits AS covered_from,
+    s.visits_to - coalesce(o.visits_to, 0) >= r.minimum_visits AS covered_to
+  FROM visited_squares AS s
+  CROSS JOIN taxon_ids AS t
+  CROSS JOIN rules AS r
+  LEFT JOIN found AS f ON f.taxon_id = t.taxon_id AND f.grid = s.grid AND f.resolution_m = s.resolution_m AND f.square = s.square
+  LEFT JOIN own AS o ON o.taxon_id = t.taxon_id AND o.grid = s.grid AND o.resolution_m = s.resolution_m AND o.square = s.square
+)
+SELECT *,
+  CASE
+    WHEN recorded_from AND recorded_to THEN 'retained'
+    WHEN recorded_to AND covered_from AND covered_to THEN 'gained'
+    WHEN recorded_from AND covered_from AND covered_to THEN 'lost'
+    WHEN recorded_to THEN 'not_comparable_since'
+    WHEN recorded_from THEN 'not_comparable_before'
+  END AS state
+FROM flags;

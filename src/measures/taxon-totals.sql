@@ -1,0 +1,23 @@
+-- Headline numbers of each taxon, and its used records that support no square, by reason.
+-- In: sightings, records, closure, latest (period). Out: taxon_totals, off_map.
+CREATE OR REPLACE TABLE taxon_totals AS
+SELECT c.counts_for AS taxon_id, count(*) AS records, count(DISTINCT s.visit) AS visits,
+  min(s.first_year) AS first_year, max(s.last_year) AS last_year,
+  count(DISTINCT s.grid || s.hectad) AS hectads,
+  count(DISTINCT s.grid || s.hectad) FILTER (s.period = (SELECT period FROM latest)) AS hectads_latest,
+  count(DISTINCT s.grid || s.tetrad) AS tetrads,
+  count(DISTINCT s.grid || s.tetrad) FILTER (s.period = (SELECT period FROM latest)) AS tetrads_latest
+FROM sightings AS s JOIN closure AS c USING (taxon_id)
+WHERE s.present
+GROUP BY c.counts_for;
+
+CREATE OR REPLACE TABLE off_map AS
+SELECT c.counts_for AS taxon_id, 10000 AS resolution_m, r.hectad_reason AS reason, count(*) AS records
+FROM records AS r JOIN closure AS c USING (taxon_id)
+WHERE r.status = 'used' AND r.present AND r.hectad IS NULL
+GROUP BY c.counts_for, r.hectad_reason
+UNION ALL
+SELECT c.counts_for AS taxon_id, 2000 AS resolution_m, r.tetrad_reason AS reason, count(*) AS records
+FROM records AS r JOIN closure AS c USING (taxon_id)
+WHERE r.status = 'used' AND r.present AND r.tetrad IS NULL
+GROUP BY c.counts_for, r.tetrad_reason;

@@ -1,0 +1,101 @@
+import type { Database } from "../engine/database.ts";
+import { sqlBeside } from "../engine/database.ts";
+import { makeTerritory, inTerritory } from "../geodesy/territory.ts";
+import { resolveCrs } from "../geodesy/resolve-crs.ts";
+import { gridNamed } from "../grids/index.ts";
+import { Mistake } from "../mistake.ts";
+import type { Scheme } from "../scheme/scheme.ts";
+import { dayOf, type DatingRules, interpretDates } from "./interpret-dates.ts";
+import { interpretKinds } from "./interpret-kinds.ts";
+import { interpretNames } from "./interpret-names.ts";
+import { interpretPlaces } from "./interpret-places.ts";
+import type { PlacingRules, PlacingTerritory } from "./place.ts";
+import { layTogether, type ReadFile } from "./raw-records.ts";
+
+/** Tables the record stage leaves for the measures and the review. */
+export const RECORD_TABLES = ["records", "kind_castes", "findings", "files"] as const;
+
+/**
+ * Interprets all records: places, dates, names and kinds once for each distinct value, then one status and one reason
+ * for each record. Leaves the tables of RECORD_TABLES in the database.
+ *
+ * @param tell called with how many of the five parts are done
+ */
+export async function interpretRecords(database: Database, scheme: Scheme, files: readonly ReadFile[], tell: (done: number, of: number) => void = () => {}): Promise<void> {
+  const run = (file: string) => database.run(sqlBeside(import.meta.url, file));
+  await layTogether(database, files);
+  await run("distinct-values.sql");
+  tell(1, 6);
+  await interpretPlaces(database, placingRules(scheme));
+  tell(2, 6);
+  await interpretDates(database, datingRules(scheme));
+  await interpretNames(database, scheme.checklist);
+  await interpretKinds(database, scheme.settings);
+  await fillTaxonCastes(database, scheme);
+  tell(3, 6);
+  await run("keyed-records.sql");
+  tell(4, 6);
+  await run("judged-records.sql");
+  tell(5, 6);
+  await run("findings.sql");
+  tell(6, 6);
+}
+
+/** Territories of a scheme ready for placing: each with its grid and its polygon's test. */
+export function placingTerritories(scheme: Scheme): PlacingTerritory[] {
+  return scheme.territories.map(({ id, grid, datum, polygon }) => {
+    const area = polygon === null ? null : makeTerritory(id, polygon);
+    return {
+      id,
+      grid: gridNamed(grid, { channelIslandsDatum: datum }),
+      holds: (longitude, latitude) => area === null || inTerritory(longitude, latitude, area),
+    };
+  });
+}
+
+function placingRules(scheme: Scheme): Map<string, PlacingRules> {
+  const territories = placingTerritories(scheme);
+  const { placing, sources } = scheme.settings;
+  return new Map(
+    sources.map((source) => [
+      source.id,
+      {
+        territories,
+        minimumOverlap: placing.minimum_overlap,
+        datum: knownCode(source.datum, `source ${source.id}: datum`),
+        crs: knownCode(source.crs, `source ${source.id}: crs`),
+        sourceUncertainty: source.default_uncertainty_m,
+        defaultUncertainty: placing.default_uncertainty_m,
+      },
+    ]),
+  );
+}
+
+function knownCode(text: string | undefined, what: string): string | undefined {
+  if (text === undefined) return undefined;
+  const code = resolveCrs(text);
+  if (code === undefined) throw new Mistake(what, `is “${text}”, which is not known here`, "write a code such as EPSG:4326 or EPSG:27700", { file: "atlas.yaml" });
+  return code;
+}
+
+function datingRules({ settings }: Scheme): Map<string, DatingRules> {
+  return new Map(
+    settings.sources.map((source) => [
+      source.id,
+      {
+        intervalEnd: settings.dates.interval_end,
+        format: source.date_format,
+        ...(source.two_digit_pivot === undefined ? {} : { twoDigitPivot: source.two_digit_pivot }),
+        periods: settings.periods,
+        lastDay: dayOf(settings.edition.date),
+      },
+    ]),
+  );
+}
+
+async function fillTaxonCastes(database: Database, scheme: Scheme): Promise<void> {
+  const pairs = scheme.taxa.flatMap((taxon) => taxon.castes.map((caste) => [taxon.taxonID, caste] as const));
+  const filler = await database.fill("taxon_castes", { taxon_id: "text", caste: "text" });
+  filler.add({ taxon_id: pairs.map(([taxon]) => taxon), caste: pairs.map(([, caste]) => caste) });
+  filler.done();
+}
