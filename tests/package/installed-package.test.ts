@@ -1,0 +1,90 @@
+import { existsSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, statSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type InstalledPackage, installPackage } from "./installed-package.ts";
+
+let folder = "";
+let installed: InstalledPackage;
+
+beforeAll(() => {
+  folder = realpathSync(mkdtempSync(join(tmpdir(), "atlaswright-package-")));
+  installed = installPackage(folder);
+}, 240_000);
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Every file below a folder with its size and the time it was written. */
+function stateOf(path: string): string[] {
+  return readdirSync(path, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .map((file) => `${file} ${statSync(file).size} ${statSync(file).mtimeMs}`)
+    .sort();
+}
+
+function textFilesBelow(path: string): string[] {
+  return readdirSync(path, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && /\.(html|json|css|js|csv|txt|md|svg|xml)$/.test(entry.name))
+    .map((entry) => join(entry.parentPath, entry.name));
+}
+
+describe("the tarball", () => {
+  it("holds the program, the site's sources, the template and the licence, and no test", () => {
+    const has = (prefix: string) => installed.packedFiles.some((path) => path.startsWith(prefix));
+    for (const wanted of ["src/launch.js", "dist/build/cli.js", "src/site/pages/", "src/build/template/", "LICENSE", "README.md"]) {
+      expect(has(wanted), wanted).toBe(true);
+    }
+    for (const unwanted of ["tests/", "scripts/", "content/", ".", "src/build/cli.ts"]) expect(has(unwanted), unwanted).toBe(false);
+  });
+
+  it("holds every file the program reads beside its own", () => {
+    const sources = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((path) => path.endsWith(".sql"));
+    expect(sources.filter((path) => !installed.packedFiles.includes(`dist/${path.replaceAll("\\", "/")}`))).toEqual([]);
+  });
+});
+
+describe("the installed program, on the machine's own Node", () => {
+  it("starts a scheme, checks it, builds it and leaves its own package as it was", () => {
+    const own = join(installed.folder, "node_modules/atlaswright");
+    const before = stateOf(own);
+
+    const made = installed.run("new", "my-atlas");
+    expect(made, made.stderr).toMatchObject({ status: 0 });
+    expect(existsSync(join(installed.folder, "my-atlas/atlas.yaml"))).toBe(true);
+
+    const checked = installed.run("check", "--content", "my-atlas");
+    expect(checked, checked.stderr).toMatchObject({ status: 0 });
+
+    const built = installed.run("build", "--content", "my-atlas", "--out", "atlas");
+    expect(built, built.stderr).toMatchObject({ status: 0 });
+
+    const atlas = join(installed.folder, "atlas");
+    expect(readFileSync(join(atlas, "index.html"), "utf8")).toMatch(/^<!doctype html>/i);
+    expect(existsSync(join(atlas, ".atlaswright"))).toBe(true);
+    const leaks = textFilesBelow(atlas).filter((file) => readFileSync(file, "utf8").includes(folder));
+    expect(leaks).toEqual([]);
+    expect(stateOf(own)).toEqual(before);
+  });
+
+  it("gives the same bytes a second time", () => {
+    const bytes = (out: string) => {
+      const outcome = installed.run("build", "--content", "my-atlas", "--out", out, "--quiet");
+      expect(outcome, outcome.stderr).toMatchObject({ status: 0 });
+      const files = readdirSync(join(installed.folder, out), { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+      const paths = files.map((entry) => join(entry.parentPath, entry.name)).sort();
+      return paths.map((path) => [path.slice(join(installed.folder, out).length), readFileSync(path, "base64")]);
+    };
+    expect(bytes("second")).toEqual(bytes("third"));
+  });
+
+  it("says its version, and ends with 2 on a mistake of its user", () => {
+    const { version } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
+    expect(installed.run("--version")).toEqual({ status: 0, stdout: `${version}\n`, stderr: "" });
+    const wrong = installed.run("build", "--content", "nowhere");
+    expect(wrong.status).toBe(2);
+    expect(wrong.stdout).toBe("");
+    expect(wrong.stderr).toMatch(/nowhere/);
+    expect(wrong.stderr).not.toMatch(/\n {4}at /);
+  });
+});
