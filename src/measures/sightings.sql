@@ -15,10 +15,8 @@ CREATE OR REPLACE TABLE sightings AS
 SELECT
   r.record_no, r.taxon_id, r.present, r.period, r.third, r.first_year, r.last_year, r.kind_id, r.source,
   r.territory, r.grid, r.hectad, r.tetrad, v.visit
-FROM records AS r
-LEFT JOIN visits AS v
-  ON r.first_day = r.last_day AND v.visit_place = r.visit_place AND v.first_day = r.first_day AND v.recorder = r.recorder
-WHERE r.status = 'used';
+FROM (SELECT *, CASE WHEN first_day = last_day THEN first_day END AS visit_day FROM records WHERE status = 'used') AS r
+LEFT JOIN visits AS v ON v.visit_place = r.visit_place AND v.first_day = r.visit_day AND v.recorder = r.recorder;
 
 CREATE OR REPLACE TABLE visit_taxa AS
 SELECT DISTINCT visit, taxon_id FROM sightings WHERE visit IS NOT NULL AND present;

@@ -50,20 +50,20 @@ HAVING count(DISTINCT source) > 1 AND count(DISTINCT nullif(castes, '')) <= 1;
 
 CREATE OR REPLACE TABLE records AS
 SELECT
-  r.* EXCLUDE (set_aside),
+  r.* EXCLUDE (set_aside, route_recorder),
   CASE
     WHEN r.set_aside IN ('impossible_caste', 'contradictory_castes') THEN 'held'
-    WHEN r.set_aside IS NOT NULL OR t.first_record IS NOT NULL THEN 'not used'
+    WHEN r.set_aside IS NOT NULL OR t.first_source <> r.source THEN 'not used'
     ELSE 'used'
   END AS status,
   CASE
     WHEN r.set_aside IS NOT NULL THEN r.set_aside
-    WHEN t.first_record IS NOT NULL THEN 'two_routes'
+    WHEN t.first_source <> r.source THEN 'two_routes'
     WHEN NOT r.present THEN 'not_detected'
     ELSE 'used'
   END AS reason
-FROM readable_records AS r
+FROM (SELECT *, CASE WHEN set_aside IS NULL AND present THEN recorder END AS route_recorder FROM readable_records) AS r
 LEFT JOIN two_routes AS t
-  ON r.set_aside IS NULL AND r.present AND t.taxon_id = r.taxon_id AND t.first_day = r.first_day AND t.last_day = r.last_day
-  AND t.visit_place = r.visit_place AND t.recorder = r.recorder AND t.first_source <> r.source
+  ON t.taxon_id = r.taxon_id AND t.first_day = r.first_day AND t.last_day = r.last_day
+  AND t.visit_place = r.visit_place AND t.recorder = r.route_recorder
 ORDER BY r.record_no;
