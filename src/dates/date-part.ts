@@ -30,6 +30,28 @@ interface Atoms {
   readonly separators: readonly string[];
 }
 
+/** What each shape of atoms states: year, month, day or nothing, in its order. */
+const SHAPES: Readonly<Record<string, string>> = {
+  Y: "y",
+  M: "m",
+  N: "d",
+  MY: "my",
+  YM: "ym",
+  NM: "dm",
+  MN: "md",
+  NMY: "dmy",
+  MNY: "mdy",
+  YMN: "ymd",
+  UMY: "-my",
+  MUY: "m-y",
+  YMU: "ym-",
+  UUY: "--y",
+  YUU: "y--",
+};
+const SHAPES_BESIDE_WORDS: Readonly<Record<string, string>> = { NY: "dy" };
+const SHAPES_OF_NUMBERS: Readonly<Record<string, string>> = { NY: "my", YN: "ym", YNN: "ymd", UNY: "-my", YNU: "ym-" };
+const PART_OF_LETTER: Readonly<Record<string, keyof DatePart>> = { y: "year", m: "month", d: "day" };
+
 const TOKEN = /(\d+)|(\p{L}+)|(\?+)|([\s.,\-/'_]+)/gu;
 
 /**
@@ -63,7 +85,7 @@ export function readDatePart(
   if (shape === "NN") return hasMonthWord ? undefined : inOrder(a, b, rules.format);
   if (shape === "NMN") return withShortYear({ day: a, month: b }, c, rules);
   if (shape === "MNN") return withShortYear({ day: b, month: a }, c, rules);
-  return partOfShape(shape, a, b, c, hasMonthWord);
+  return partOfShape(shape, [a, b, c], hasMonthWord);
 }
 
 /**
@@ -75,51 +97,11 @@ export function hasMonthInWords(text: string, words?: DateWords): boolean {
   return (text.match(/\p{L}+/gu) ?? []).some((word) => monthOfWord(word, words) !== undefined);
 }
 
-function partOfShape(shape: string, a: number, b: number, c: number, hasMonthWord: boolean): DatePart | undefined {
-  switch (shape) {
-    case "Y":
-      return { year: a };
-    case "M":
-      return { month: a };
-    case "N":
-      return { day: a };
-    case "MY":
-      return { month: a, year: b };
-    case "YM":
-      return { year: a, month: b };
-    case "NM":
-      return { day: a, month: b };
-    case "MN":
-      return { month: a, day: b };
-    case "NMY":
-      return { day: a, month: b, year: c };
-    case "MNY":
-      return { month: a, day: b, year: c };
-    case "YMN":
-      return { year: a, month: b, day: c };
-    case "YNN":
-      return hasMonthWord ? undefined : { year: a, month: b, day: c };
-    case "NY":
-      return hasMonthWord ? { day: a, year: b } : { month: a, year: b };
-    case "YN":
-      return hasMonthWord ? undefined : { year: a, month: b };
-    case "UMY":
-      return { month: b, year: c };
-    case "MUY":
-      return { month: a, year: c };
-    case "YMU":
-      return { year: a, month: b };
-    case "UNY":
-      return hasMonthWord ? undefined : { month: b, year: c };
-    case "YNU":
-      return hasMonthWord ? undefined : { year: a, month: b };
-    case "UUY":
-      return { year: c };
-    case "YUU":
-      return { year: a };
-    default:
-      return undefined;
-  }
+function partOfShape(shape: string, values: readonly number[], hasMonthWord: boolean): DatePart | undefined {
+  const letters = SHAPES[shape] ?? (hasMonthWord ? SHAPES_BESIDE_WORDS : SHAPES_OF_NUMBERS)[shape];
+  if (letters === undefined) return undefined;
+  const stated = [...letters].map((letter, index) => [PART_OF_LETTER[letter], values[index]]);
+  return Object.fromEntries(stated.filter(([part]) => part !== undefined));
 }
 
 function inOrder(a: number, b: number, format: DateFormat): DatePart | DateRefusal {

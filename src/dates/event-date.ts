@@ -55,7 +55,6 @@ export function readEventDate(text: string, { intervalEnd }: { intervalEnd: Inte
  * @example trimBlank(" 1998\u0000") // "1998"
  */
 export function trimBlank(text: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: the tests name these characters
   return text.replace(/^[\u0000-\u0020]+|[\u0000-\u0020]+$/g, "");
 }
 

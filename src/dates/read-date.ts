@@ -70,16 +70,13 @@ export interface ReadDate {
 export function readDate(fields: DateFields, rules: DateRules): ReadDate | DateRefusal {
   const eventDate = trimBlank(fields.eventDate ?? "");
   const verbatim = trimBlank(fields.verbatimEventDate ?? "");
-  const columns = readDateColumns(fields, rules);
   const stated = eventDate === "" ? undefined : readStated(eventDate, rules);
   if (stated !== undefined && !isDateRefusal(stated)) {
-    const notes = [
-      ...stated.notes,
-      ...compareColumns(stated.interval, fields, columns),
-      ...compareVerbatim(stated.interval, verbatim, rules),
-    ];
-    return { interval: stated.interval, notes };
+    const { interval } = stated;
+    const notes = [...compareColumns(interval, fields, rules), ...compareVerbatim(interval, verbatim, rules)];
+    return { interval, notes: [...stated.notes, ...notes] };
   }
+  const columns = readDateColumns(fields, rules);
   const notes: DateNote[] = stated === undefined ? [] : [{ code: "event_date_not_read", found: stated.refused }];
   if (columns !== undefined && !isDateRefusal(columns)) {
     return {
@@ -116,11 +113,7 @@ function noteIntervalEnd(eventDate: string, interval: DateInterval, intervalEnd:
   ];
 }
 
-function compareColumns(
-  interval: DateInterval,
-  fields: DateFields,
-  columns: ReadDate | DateRefusal | undefined,
-): DateNote[] {
+function compareColumns(interval: DateInterval, fields: DateFields, rules: DateRules): DateNote[] {
   const found = `eventDate says ${formatInterval(interval)}`;
   if (!daysOfYearFit(interval, fields)) {
     return [
@@ -130,6 +123,7 @@ function compareColumns(
       },
     ];
   }
+  const columns = readDateColumns({ year: fields.year, month: fields.month, day: fields.day }, rules);
   if (columns === undefined) return [];
   if (isDateRefusal(columns)) return [{ code: "columns_not_read", found: columns.refused }];
   if (contains(columns.interval, interval)) return [];
