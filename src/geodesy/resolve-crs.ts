@@ -11,6 +11,7 @@ const NAMES: Readonly<Record<string, string>> = Object.freeze({
   worldgeodeticsystem1984: "EPSG:4326",
   crs84: "EPSG:4326",
   ogccrs84: "EPSG:4326",
+  urnogcdefcrsogc13crs84: "EPSG:4326",
   epsg6326: "EPSG:4326",
   epsg7030: "EPSG:4326",
   etrs89: "EPSG:4258",
