@@ -60,7 +60,8 @@ function project(longitude: number, latitude: number): ProjectedPoint {
   }
   const crs = utmCode(zoneAt(longitude, latitude), latitude >= 0);
   const [easting, northing] = transform(WGS84, crs, longitude, latitude);
-  return { crs, easting, northing };
+  // Closer to the equator than a double can tell, the northing is that of the equator, which is in the other hemisphere.
+  return { crs, easting, northing: Math.min(northing, latitude < 0 ? SOUTHERN.to - 0.001 : NORTHERN.to) };
 }
 
 /** The lie of each 100 km square met, since most finer squares share it. */
