@@ -14,9 +14,12 @@ const READ_AT_RUN_TIME = /\.(sql|json|csv|geojson|yaml|md)$/;
 
 process.chdir(ROOT);
 rmSync("dist", { recursive: true, force: true });
-execFileSync(process.execPath, ["node_modules/typescript/bin/tsc", "-p", ".config/tsconfig.dist.json"], { stdio: "inherit" });
+execFileSync(process.execPath, ["node_modules/typescript/bin/tsc", "-p", ".config/tsconfig.dist.json"], {
+  stdio: "inherit",
+});
 for (const entry of readdirSync("src", { recursive: true, withFileTypes: true })) {
   const from = join(entry.parentPath, entry.name);
   const isSite = from.startsWith(join("src", "site"));
-  if (entry.isFile() && !isSite && READ_AT_RUN_TIME.test(entry.name)) cpSync(from, join("dist", from.slice("src/".length)));
+  if (entry.isFile() && !isSite && READ_AT_RUN_TIME.test(entry.name))
+    cpSync(from, join("dist", from.slice("src/".length)));
 }

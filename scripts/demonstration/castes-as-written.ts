@@ -16,7 +16,6 @@ export interface CasteCell {
  * Splits a sighting into rows as recorders write castes: none at all, one row a caste, or one mixed text.
  *
  * @param writes probability that castes are written
- * @param random
  * @example casteCells({ queen: 1, worker: 3 }, 0, random) // [{ counts: { queen: 1, worker: 3 }, caste: "", count: "4" }]
  */
 export function casteCells(counts: Sighting["counts"], writes: number, random: Random): CasteCell[] {

@@ -25,7 +25,7 @@ export class Effort {
 
   constructor(land: Land, people: People, places: readonly Surroundings[]) {
     this.#land = land;
-    this.#charms = places.map(({ flowers, coast, height }) => flowers + 0.5 * coast + 0.5 * height);
+    this.#charms = places.map(({ flowers, coast, height }) => flowers + 0.5 * coast + 0.8 * height);
     this.#people = people;
   }
 
@@ -49,7 +49,11 @@ export class Effort {
     const recorder = this.recorder(year, random);
     const where = random.next();
     const site = where < 0.14 ? this.#siteFor(recorder, random) : undefined;
-    const tetrad = site ? this.#partOf(site, random) : (where < 0.62 ? this.near(recorder, 13_000, random) : this.#away(recorder, year, random));
+    const tetrad = site
+      ? this.#partOf(site, random)
+      : where < (year < 2006 ? 0.72 : 0.62)
+        ? this.near(recorder, 13_000, random)
+        : this.#away(recorder, year, random);
     return { recorder, tetrad, site, day: randomDay(year, random), hours: 0.3 + random.exponential(0.8) };
   }
 
@@ -87,7 +91,8 @@ export class Effort {
     const other = random.pick(this.#land.tetrads);
     const isOtherFiner = (this.#charms[other.index] as number) > (this.#charms[first.index] as number);
     const found = isOtherFiner && random.chance(0.7) ? other : first;
-    const isFar = found.territory !== recorder.town.tetrad.territory || Math.abs(found.y - recorder.town.tetrad.y) > 300;
+    const isFar =
+      found.territory !== recorder.town.tetrad.territory || Math.abs(found.y - recorder.town.tetrad.y) > 300;
     return isFar && random.chance(year < 2006 ? 0.75 : 0.4) ? this.near(recorder, 45_000, random) : found;
   }
 }
@@ -101,14 +106,18 @@ export function randomDay(year: number, random: Random): Day {
 function regionShare({ town }: Recorder, year: number): number {
   const grown = Math.max(0, Math.min(1, (year - 1995) / 18));
   const shares: Readonly<Record<Territory, number>> = { britain: 1, ireland: 0.3 + 0.8 * grown, "channel-islands": 1 };
-  return shares[town.tetrad.territory] * (town.tetrad.y > 550 && town.tetrad.territory === "britain" ? 0.45 + 0.55 * grown : 1);
+  return (
+    shares[town.tetrad.territory] *
+    (town.tetrad.y > 550 && town.tetrad.territory === "britain" ? 0.45 + 0.55 * grown : 1)
+  );
 }
 
 /**
  * How the rows of a source spread over years.
  *
  * @param rows rows in all
- * @param from first year @param to last year, both included
+ * @param from first year
+ * @param to last year, included
  * @param growth last year's rows against the first's; 2024 is short, as records come in late
  * @returns years with a whole number of rows each, adding up to `rows` within one a year
  * @example spreadOverYears(30, 2001, 2003, 1).get(2001) // 10

@@ -28,7 +28,8 @@ export function aboutOn(species: Species, caste: Caste, moment: Moment): number 
   const main = species.flights[caste];
   const share = species.numbers?.[caste] ?? 1;
   const second = species.second?.[caste];
-  const inWinter = second && place.warmth > 0.72 ? 0.6 * place.cover * about(second, month < 2 ? month + 12 : month) : 0;
+  const inWinter =
+    second && place.warmth > 0.72 ? 0.6 * place.cover * about(second, month < 2 ? month + 12 : month) : 0;
   return share * ((main ? about(main, month) : 0) + inWinter);
 }
 

@@ -62,7 +62,13 @@ export function epithetOf(species: number): string {
 
 function plainName(epithet: string, oldNames: number, random: Random): string {
   if (epithet === "lucorum-agg") {
-    return random.pick(["Bombus lucorum", "Bombus lucorum", "Bombus lucorum agg.", "Bombus lucorum agg.", "Bombus lucorum sensu lato"]);
+    return random.pick([
+      "Bombus lucorum",
+      "Bombus lucorum",
+      "Bombus lucorum agg.",
+      "Bombus lucorum agg.",
+      "Bombus lucorum sensu lato",
+    ]);
   }
   const old = OLD_NAMES[epithet];
   return old && random.chance(oldNames) ? old : `Bombus ${epithet}`;

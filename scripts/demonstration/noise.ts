@@ -3,7 +3,8 @@ import { hashed } from "./random.ts";
 /**
  * A smooth invented surface: random values on a lattice, blended between. Mean 0.5, from 0 to 1.
  *
- * @param x @param y kilometres of the common plane
+ * @param x kilometres east on the common plane
+ * @param y kilometres north on it
  * @param wavelength side of the lattice in kilometres
  * @param salt tells surfaces apart
  * @example smooth(0, 0, 30, 7) === hashed(0, 0, 7) // true: on a lattice point it is the lattice's own value

@@ -54,10 +54,12 @@ export interface People {
 export function inventPeople(land: Land, places: readonly Surroundings[], seed: number): People {
   const random = randomStream(seed, "people");
   const used = new Set<string>();
-  const towns = [...settle(land, places, { britain: 96, ireland: 26, "channel-islands": 2 }, random, used)];
+  const towns = [...settle(land, places, { britain: 118, ireland: 30, "channel-islands": 2 }, random, used)];
   const sites = Array.from({ length: 170 }, () => foundSite(land, random, used));
   const people = runningTotals(towns.map((town) => town.people));
-  const recorders = Array.from({ length: 460 }, (_, i) => recorder(i + 1, towns[drawFrom(people, random)] as Town, random));
+  const recorders = Array.from({ length: 460 }, (_, i) =>
+    recorder(i + 1, towns[drawFrom(people, random)] as Town, random),
+  );
   return { towns, sites, recorders };
 }
 
@@ -72,12 +74,12 @@ function* settle(
     const liked = runningTotals(
       land.tetrads.map((tetrad, i) => {
         const { warmth, height } = places[i] as Surroundings;
-        return tetrad.territory === territory ? (territory === "britain" ? warmth ** 2.2 : 1) * (1 - height) ** 3 : 0;
+        return tetrad.territory === territory ? (territory === "britain" ? warmth ** 1.6 : 1) * (1 - height) ** 1.6 : 0;
       }),
     );
     for (let i = 0; i < count; i++) {
       const tetrad = land.tetrads[drawFrom(liked, random)] as Tetrad;
-      yield { name: townName(random, used), tetrad, people: Math.min(8, 0.35 / (1 - random.next()) ** 0.7) };
+      yield { name: townName(random, used), tetrad, people: Math.min(5, 0.35 / (1 - random.next()) ** 0.5) };
     }
   }
 }
@@ -102,7 +104,7 @@ function recorder(number: number, town: Town, random: Random): Recorder {
     town,
     from,
     to: from + 3 + Math.round(random.exponential(14)),
-    activity: Math.min(25, 0.3 / (1 - random.next()) ** 0.8),
+    activity: Math.min(9, 0.3 / (1 - random.next()) ** 0.7),
     skill: random.next() ** 0.8,
     writesCaste: habit < 0.4 ? 0.08 : habit < 0.8 ? 0.4 : 0.9,
     exact: random.next(),

@@ -1,9 +1,25 @@
 import type { Random } from "./random.ts";
 
 const REMARKS = [
-  "on bramble", "on comfrey", "on red clover", "on lavender", "on knapweed", "on thistle", "on heather", "on foxglove",
-  "nest in bird box", "many, not counted", "worn", "flying low over grass", "dead on path", "on sallow catkins",
-  "garden, near the compost", "sheltering from rain", "several more not caught", "photograph kept", "on viper's-bugloss",
+  "on bramble",
+  "on comfrey",
+  "on red clover",
+  "on lavender",
+  "on knapweed",
+  "on thistle",
+  "on heather",
+  "on foxglove",
+  "nest in bird box",
+  "many, not counted",
+  "worn",
+  "flying low over grass",
+  "dead on path",
+  "on sallow catkins",
+  "garden, near the compost",
+  "sheltering from rain",
+  "several more not caught",
+  "photograph kept",
+  "on viper's-bugloss",
 ];
 
 /** A remark on some rows, with commas and quotes among them; empty on most. @example remark(random) // "" */

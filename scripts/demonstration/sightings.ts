@@ -40,7 +40,7 @@ export function meet(world: World, tetrad: Tetrad, day: Day, hours: number, rand
     }
     const counts: Partial<Record<Caste, number>> = {};
     for (const caste of Object.keys(species.flights) as Caste[]) {
-      const seen = random.poisson(0.55 * species.common * quality * hours * aboutOn(species, caste, moment));
+      const seen = random.poisson(0.4 * species.common * quality * hours * aboutOn(species, caste, moment));
       if (seen > 0) {
         counts[caste] = seen;
       }
@@ -52,9 +52,12 @@ export function meet(world: World, tetrad: Tetrad, day: Day, hours: number, rand
   return met;
 }
 
-/** A point within 300 m of a walk's middle, in its square. */
+/** A point within 300 m of a walk's middle; one that would leave the square is turned back into it. */
 function spot(tetrad: Tetrad, east: number, north: number, random: Random): { easting: number; northing: number } {
-  const near = (middle: number): number => Math.max(0, Math.min(TETRAD - 1, Math.floor(middle + random.between(-300, 300))));
+  const near = (middle: number): number => {
+    const there = middle + random.between(-300, 300);
+    return Math.floor(there < 0 ? -there : there >= TETRAD ? 2 * TETRAD - 1 - there : there);
+  };
   return { easting: tetrad.easting + near(east), northing: tetrad.northing + near(north) };
 }
 

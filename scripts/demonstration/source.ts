@@ -17,7 +17,11 @@ export interface Source {
   /** The column that names a row. */
   readonly idColumn: string;
   readonly columns: readonly string[];
-  readonly form: { readonly delimiter: "," | ";"; readonly encoding: "utf-8" | "windows-1252"; readonly newline: "\n" | "\r\n" };
+  readonly form: {
+    readonly delimiter: "," | ";";
+    readonly encoding: "utf-8" | "windows-1252";
+    readonly newline: "\n" | "\r\n";
+  };
   /** Share of the demonstration's rows. */
   readonly share: number;
   /** Share of rows with an error. */

@@ -66,7 +66,7 @@ export const species: readonly Species[] = [
   },
   {
     taxonId: "invented-monticola",
-    common: 2.2,
+    common: 3,
     flights: { queen: [4, 5.3, 7], worker: [5.2, 7.2, 9.6], male: [7, 8.2, 9.9] },
     missingFrom: ["channel-islands"],
     patchy: 2,
@@ -93,14 +93,19 @@ export const species: readonly Species[] = [
     numbers: { queen: 0.5, male: 0.6 },
     home: (p) => -0.6 + 4 * p.warmth + 1.2 * p.flowers - 3 * p.height,
     change: (p, epoch) =>
-      epoch === "2006–2024" ? 2 * north(p, 470) - 0.5 * inIreland(p) : epoch === "before 1990" ? -0.6 * north(p, 450) : 0,
+      epoch === "2006–2024"
+        ? 2 * north(p, 470) - 0.5 * inIreland(p)
+        : epoch === "before 1990"
+          ? -0.6 * north(p, 450)
+          : 0,
   },
   {
     taxonId: "invented-ruderarius",
     common: 1.1,
     flights: { queen: [4.1, 5.6, 7], worker: [5.3, 7, 9], male: [7, 8, 9.9] },
     patchy: 3.2,
-    home: (p) => -6.2 + 5 * p.flowers + 2.2 * p.warmth - 4 * north(p, 420) - 3 * p.height + 0.8 * inIreland(p) + 0.6 * p.coast,
+    home: (p) =>
+      -6.2 + 5 * p.flowers + 2.2 * p.warmth - 4 * north(p, 420) - 3 * p.height + 0.8 * inIreland(p) + 0.6 * p.coast,
     change: (_, epoch) => (epoch === "before 1990" ? 1.8 : epoch === "2006–2024" ? -1.5 : 0),
   },
   {
@@ -117,8 +122,7 @@ export const species: readonly Species[] = [
     flights: { queen: [4.8, 6, 8], worker: [6, 7.6, 9.9], male: [7, 8.3, 10] },
     patchy: 3,
     home: (p) => -5.3 + 3.4 * p.coast + 2.6 * p.flowers + 1.8 * p.heath + 2.2 * farNorthWest(p) + 1.4 * inIreland(p),
-    change: (p, epoch) =>
-      epoch === "before 1990" ? 1.3 : epoch === "2006–2024" ? (p.y < 700 ? -1.3 : -0.5) : 0,
+    change: (p, epoch) => (epoch === "before 1990" ? 1.3 : epoch === "2006–2024" ? (p.y < 700 ? -1.3 : -0.5) : 0),
   },
   {
     taxonId: "invented-humilis",
@@ -136,7 +140,11 @@ export const species: readonly Species[] = [
     missingFrom: ["channel-islands"],
     patchy: 4,
     home: (p) =>
-      -8.7 + 6.4 * p.flowers + 1.8 * p.warmth - 8 * north(p, 200) * (1 - inIreland(p)) + 1.2 * inIreland(p) * (p.x < 20 ? 1 : -3),
+      -8.7 +
+      6.4 * p.flowers +
+      1.8 * p.warmth -
+      8 * north(p, 200) * (1 - inIreland(p)) +
+      1.2 * inIreland(p) * (p.x < 20 ? 1 : -3),
     change: (_, epoch) => (epoch === "before 1990" ? 2.2 : epoch === "2006–2024" ? -1.1 : 0),
   },
   {
@@ -145,7 +153,12 @@ export const species: readonly Species[] = [
     flights: { queen: [5, 6.4, 8], worker: [7, 8, 9.9], male: [7.1, 8.3, 10] },
     missingFrom: ["channel-islands"],
     patchy: 3,
-    home: (p) => -7.2 + 6 * farNorthWest(p) + 3 * p.flowers + 0.8 * p.coast + (p.territory === "ireland" && p.x < -80 ? 0.8 : -0.6),
+    home: (p) =>
+      -7.2 +
+      6 * farNorthWest(p) +
+      3 * p.flowers +
+      0.8 * p.coast +
+      (p.territory === "ireland" && p.x < -80 ? 0.8 : -0.6),
     change: (p, epoch) => (epoch === "before 1990" ? 2.4 : epoch === "2006–2024" ? -0.6 - (p.y < 780 ? 2 : 0) : 0),
   },
   {

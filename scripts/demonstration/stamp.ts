@@ -36,7 +36,8 @@ export function isStamped(made: Made): number | undefined {
     return undefined;
   }
   const { key, rows, bytes } = JSON.parse(readFileSync(path, "utf8")) as Stamp;
-  const isSame = key === keyOf(made) && pathsOf(made).every((file, i) => existsSync(file) && statSync(file).size === bytes[i]);
+  const isSame =
+    key === keyOf(made) && pathsOf(made).every((file, i) => existsSync(file) && statSync(file).size === bytes[i]);
   return isSame ? rows : undefined;
 }
 

@@ -33,14 +33,19 @@ export interface Truth {
  */
 export function inventTruth(places: readonly Surroundings[], seed: number, kind: TruthKind): Truth {
   const qualities = SPECIES.map(() => EPOCHS.map(() => new Uint8Array(places.length)));
-  const arrivals = SPECIES.map(({ arrival }) => (arrival && kind === "changing" ? new Uint16Array(places.length) : undefined));
+  const arrivals = SPECIES.map(({ arrival }) =>
+    arrival && kind === "changing" ? new Uint16Array(places.length) : undefined,
+  );
   SPECIES.forEach((species, s) => {
     const salt = saltOf(`${seed}/${species.taxonId}`);
     places.forEach((place, tetrad) => {
       settle(species, place, { tetrad, salt, kind }, qualities[s] as Uint8Array[]);
       const years = arrivals[s];
       if (years) {
-        years[tetrad] = Math.max(0, Math.min(9999, Math.round((species.arrival?.(place) ?? 0) + 5 * hashed(tetrad, 9, salt))));
+        years[tetrad] = Math.max(
+          0,
+          Math.min(9999, Math.round((species.arrival?.(place) ?? 0) + 5 * hashed(tetrad, 9, salt))),
+        );
       }
     });
   });

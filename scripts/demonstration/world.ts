@@ -17,11 +17,18 @@ export interface World {
 /**
  * Invents the world of a seed.
  *
- * @example inventWorld(1, "changing").people.towns.length // 124
+ * @example inventWorld(1, "changing").people.towns.length // 150
  */
 export function inventWorld(seed: number, kind: TruthKind): World {
   const land = readLand();
   const places = surroundingsOf(land, seed);
   const people = inventPeople(land, places, seed);
-  return { land, places, truth: inventTruth(places, seed, kind), kind, people, effort: new Effort(land, people, places) };
+  return {
+    land,
+    places,
+    truth: inventTruth(places, seed, kind),
+    kind,
+    people,
+    effort: new Effort(land, people, places),
+  };
 }

@@ -21,16 +21,17 @@ export function writeSource(path: string, { columns, form }: Source, rows: reado
 }
 
 /**
- * Writes a table of comma-separated values, UTF-8.
+ * Writes lines below a header, UTF-8.
  *
- * @example writeTable("truth.csv", ["taxon_id"], [["invented-hypnorum"]])
+ * @param lines cells already quoted where they need it
+ * @example writeLines("truth.csv", "taxon_id,epoch", ["invented-hypnorum,2006–2024"])
  */
-export function writeTable(path: string, columns: readonly string[], rows: readonly (readonly (string | number)[])[]): void {
-  const lines = rows.map((row) => row.map((cell) => quoted(String(cell), ",")).join(","));
-  writeFileSync(path, [columns.join(","), ...lines, ""].join("\n"));
+export function writeLines(path: string, header: string, lines: readonly string[]): void {
+  writeFileSync(path, [header, ...lines, ""].join("\n"));
 }
 
-function quoted(cell: string, delimiter: string): string {
+/** A cell in quotation marks where it holds the delimiter, a quotation mark or a line end. @example quoted("a,b", ",") // '"a,b"' */
+export function quoted(cell: string, delimiter: string): string {
   return cell.includes(delimiter) || /["\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
 }
 

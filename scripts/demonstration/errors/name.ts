@@ -50,7 +50,11 @@ function misspell(row: Row, random: Random): Correction | undefined {
   }
   const at = random.whole("Bombus ".length + 1, name.length - 3);
   const [before, letter, next, after] = [name.slice(0, at), name.charAt(at), name.charAt(at + 1), name.slice(at + 2)];
-  return put(row, column, random.pick([before + next + after, before + letter + letter + next + after, before + next + letter + after]));
+  return put(
+    row,
+    column,
+    random.pick([before + next + after, before + letter + letter + next + after, before + next + letter + after]),
+  );
 }
 
 function mistake(row: Row, random: Random): Correction | undefined {

@@ -20,7 +20,12 @@ export const placeErrors: readonly ErrorKind[] = [
   },
   { kind: "wrong-100-km-letters", cards: 3, fits: hasReference, spoil: wrongLetters },
   { kind: "reference-of-other-grid", cards: 2, fits: hasReference, spoil: otherGrid },
-  { kind: "transposed-digits", cards: 4, fits: (source) => hasReference(source) || hasCoordinates(source), spoil: transpose },
+  {
+    kind: "transposed-digits",
+    cards: 4,
+    fits: (source) => hasReference(source) || hasCoordinates(source),
+    spoil: transpose,
+  },
   { kind: "hectad-as-point", cards: 2, fits: hasCoordinates, spoil: hectadMiddle },
   {
     kind: "zero-uncertainty",

@@ -29,7 +29,10 @@ const SEARCH = 3000;
  */
 export function spoilRows(source: Source, rows: readonly Row[], random: Random): KnownError[] {
   const wanted = Math.round(rows.length * source.errorShare);
-  const deck = new Deck(ERROR_KINDS.filter((kind) => kind.fits(source)), random);
+  const deck = new Deck(
+    ERROR_KINDS.filter((kind) => kind.fits(source)),
+    random,
+  );
   const spoilt = new Map<number, KnownError>();
   for (let i = 0; i < wanted; i++) {
     const error = spoilOne(deck.deal(), rows, spoilt, random);
@@ -71,7 +74,10 @@ class Deck {
 
   deal(): ErrorKind {
     if (this.#cards.length === 0) {
-      this.#cards = shuffled(this.#kinds.flatMap((kind) => Array.from({ length: kind.cards }, () => kind)), this.#random);
+      this.#cards = shuffled(
+        this.#kinds.flatMap((kind) => Array.from({ length: kind.cards }, () => kind)),
+        this.#random,
+      );
     }
     return this.#cards.pop() as ErrorKind;
   }

@@ -7,7 +7,13 @@ import { fillYears, numbered, PLAIN_FORM, type Source } from "../source.ts";
 
 /** The common and showy species that a beginners' event asks for. */
 const ASKED: ReadonlySet<string> = new Set([
-  "terrestris", "lucorum-agg", "hortorum", "pratorum", "hypnorum", "lapidarius", "pascuorum",
+  "terrestris",
+  "lucorum-agg",
+  "hortorum",
+  "pratorum",
+  "hypnorum",
+  "lapidarius",
+  "pascuorum",
 ]);
 
 /** One week each July since 2012: crowds of beginners count common bees near home; coarse coordinates. */
@@ -16,8 +22,15 @@ export const countWeek: Source = {
   file: "count-week.csv",
   idColumn: "occurrenceID",
   columns: [
-    "occurrenceID", "scientificName", "eventDate", "decimalLatitude", "decimalLongitude", "geodeticDatum", "recordedBy",
-    "individualCount", "occurrenceRemarks",
+    "occurrenceID",
+    "scientificName",
+    "eventDate",
+    "decimalLatitude",
+    "decimalLongitude",
+    "geodeticDatum",
+    "recordedBy",
+    "individualCount",
+    "occurrenceRemarks",
   ],
   form: PLAIN_FORM,
   share: 0.075,

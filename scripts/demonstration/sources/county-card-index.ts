@@ -8,7 +8,18 @@ import { meet, type Sighting } from "../sightings.ts";
 import { fillYears, numbered, type Row, type Source } from "../source.ts";
 
 const MONTHS = [
-  "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
 ];
 const CASTES = { queen: "q", worker: "w", male: "m", female: "f" } as const;
 
@@ -35,7 +46,7 @@ export const countyCardIndex: Source = {
 
 /** More each year to 1999, then fewer as other ways of recording come up. */
 function cardYears(count: number): Map<number, number> {
-  return new Map([...spreadOverYears(count * 0.8, 1970, 1999, 3.6), ...spreadOverYears(count * 0.2, 2000, 2009, 0.35)]);
+  return new Map([...spreadOverYears(count * 0.76, 1975, 1999, 4), ...spreadOverYears(count * 0.24, 2000, 2009, 0.4)]);
 }
 
 function rowsOfCard({ site, recorder, day, tetrad }: Outing, met: readonly Sighting[], random: Random): Row[] {
@@ -51,7 +62,9 @@ function rowsOfCard({ site, recorder, day, tetrad }: Outing, met: readonly Sight
       Date: date,
       Recorder: recorder.key,
       "Sex/stage": random.chance(0.5) ? cardCastes(sighting, random) : "",
-      Site: site ? `${site.name} (invented)` : `${recorder.town.name} (invented) – ${random.pick(["lane", "verge", "hill", "green"])}`,
+      Site: site
+        ? `${site.name} (invented)`
+        : `${recorder.town.name} (invented) – ${random.pick(["lane", "verge", "hill", "green"])}`,
       "Card no": "",
     } as Record<string, string>,
   }));

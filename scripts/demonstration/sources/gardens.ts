@@ -31,8 +31,13 @@ export const gardens: Source = {
         return casteCells(met.counts, recorder.writesCaste, random).map(({ counts, caste, count: number }) => ({
           sighting: { ...met, ...at, counts },
           cells: {
-            occurrenceID: "", scientificName: name, eventDate: isoDate(day), gridReference: referenceOf(at, 1000),
-            recordedBy: key, caste, individualCount: number,
+            occurrenceID: "",
+            scientificName: name,
+            eventDate: isoDate(day),
+            gridReference: referenceOf(at, 1000),
+            recordedBy: key,
+            caste,
+            individualCount: number,
           } as Record<string, string>,
         }));
       });

@@ -18,7 +18,14 @@ export const greatYellowSurvey: Source = {
   file: "great-yellow-survey.csv",
   idColumn: "occurrenceID",
   columns: [
-    "occurrenceID", "eventID", "scientificName", "occurrenceStatus", "eventDate", "gridReference", "recordedBy", "caste",
+    "occurrenceID",
+    "eventID",
+    "scientificName",
+    "occurrenceStatus",
+    "eventDate",
+    "gridReference",
+    "recordedBy",
+    "caste",
     "individualCount",
   ],
   form: PLAIN_FORM,
@@ -57,7 +64,14 @@ function surveyVisit(
   const met = meet(world, tetrad, day, 3.5, random);
   const found = met.find(({ species }) => species === target);
   const middle = met[0] ?? { easting: tetrad.easting + 1000, northing: tetrad.northing + 1000 };
-  const nothing: Sighting = { species: target, counts: {}, tetrad, easting: middle.easting, northing: middle.northing, day };
+  const nothing: Sighting = {
+    species: target,
+    counts: {},
+    tetrad,
+    easting: middle.easting,
+    northing: middle.northing,
+    day,
+  };
   const surveyor = `invented-surveyor-${String(random.whole(1, 14)).padStart(2, "0")}`;
   const others = met.filter(({ species }) => species !== target && random.chance(0.12));
   return [found ?? nothing, ...others].map((sighting) => {

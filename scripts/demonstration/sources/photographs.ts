@@ -18,8 +18,17 @@ export const photographs: Source = {
   file: "photographs.csv",
   idColumn: "occurrenceID",
   columns: [
-    "occurrenceID", "scientificName", "eventDate", "decimalLatitude", "decimalLongitude", "coordinateUncertaintyInMeters",
-    "geodeticDatum", "recordedBy", "sex", "caste", "occurrenceRemarks",
+    "occurrenceID",
+    "scientificName",
+    "eventDate",
+    "decimalLatitude",
+    "decimalLongitude",
+    "coordinateUncertaintyInMeters",
+    "geodeticDatum",
+    "recordedBy",
+    "sex",
+    "caste",
+    "occurrenceRemarks",
   ],
   form: PLAIN_FORM,
   share: 0.165,
@@ -47,7 +56,9 @@ function photograph(met: Sighting, recorder: Recorder, random: Random): Row {
   const [longitude, latitude] = longitudeLatitude(met);
   const uncertainty = random.pick(["4", "5", "8", "10", "15", "25", "50", "100", "250", "1000", "", ""]);
   const isStated = random.chance(0.3);
-  const time = random.chance(0.3) ? `T${String(random.whole(8, 19)).padStart(2, "0")}:${String(random.whole(10, 59))}` : "";
+  const time = random.chance(0.3)
+    ? `T${String(random.whole(8, 19)).padStart(2, "0")}:${String(random.whole(10, 59))}`
+    : "";
   return {
     sighting,
     cells: {

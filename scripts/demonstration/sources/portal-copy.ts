@@ -12,8 +12,16 @@ export const portalCopy: Source = {
   file: "portal-copy.csv",
   idColumn: "occurrenceID",
   columns: [
-    "occurrenceID", "scientificName", "eventDate", "decimalLatitude", "decimalLongitude", "coordinateUncertaintyInMeters",
-    "geodeticDatum", "recordedBy", "caste", "individualCount",
+    "occurrenceID",
+    "scientificName",
+    "eventDate",
+    "decimalLatitude",
+    "decimalLongitude",
+    "coordinateUncertaintyInMeters",
+    "geodeticDatum",
+    "recordedBy",
+    "caste",
+    "individualCount",
   ],
   form: PLAIN_FORM,
   share: 0.021,
@@ -68,7 +76,11 @@ function middleOf(reference: string, gridId: Row["sighting"]["tetrad"]["grid"]):
     return undefined;
   }
   const half = square.size / 2;
-  const [longitude, latitude] = grid.unproject({ ...square, easting: square.easting + half, northing: square.northing + half });
+  const [longitude, latitude] = grid.unproject({
+    ...square,
+    easting: square.easting + half,
+    northing: square.northing + half,
+  });
   return {
     decimalLatitude: latitude.toFixed(6),
     decimalLongitude: longitude.toFixed(6),

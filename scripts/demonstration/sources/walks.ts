@@ -16,14 +16,21 @@ export const walks: Source = {
   file: "walks.csv",
   idColumn: "occurrenceID",
   columns: [
-    "occurrenceID", "scientificName", "eventDate", "gridReference", "recordedBy", "caste", "individualCount", "locality",
+    "occurrenceID",
+    "scientificName",
+    "eventDate",
+    "gridReference",
+    "recordedBy",
+    "caste",
+    "individualCount",
+    "locality",
     "occurrenceRemarks",
   ],
   form: PLAIN_FORM,
   share: 0.435,
   errorShare: 0.009,
   rows: (world, count, random) => {
-    const rows = fillYears(spreadOverYears(count, 1990, 2024, 3.4), (year) => {
+    const rows = fillYears(spreadOverYears(count, 1990, 2024, 2.6), (year) => {
       const outing = world.effort.walk(year, random);
       const met = meet(world, outing.tetrad, outing.day, outing.hours, random).filter((one) => isWritten(one, random));
       return rowsOfWalk(outing, met, random);
@@ -56,8 +63,15 @@ function rowsOfWalk(outing: Outing, met: readonly Sighting[], random: Random): R
       ({ counts, caste, count }): Row => ({
         sighting: { ...sighting, counts },
         cells: {
-          occurrenceID: "", scientificName: name, eventDate: date, gridReference, recordedBy: key, caste,
-          individualCount: count, locality, occurrenceRemarks: remark(random),
+          occurrenceID: "",
+          scientificName: name,
+          eventDate: date,
+          gridReference,
+          recordedBy: key,
+          caste,
+          individualCount: count,
+          locality,
+          occurrenceRemarks: remark(random),
         },
       }),
     );
@@ -68,7 +82,13 @@ function rowsOfWalk(outing: Outing, met: readonly Sighting[], random: Random): R
 function precision(exact: number, year: number, random: Random): SquareSize {
   const drawn = random.next() * 0.6 + (1 - exact) * 0.4;
   const [fine, kilometre, tetrad] = year < 2006 ? [0.3, 0.66, 0.78] : [0.52, 0.82, 0.95];
-  return drawn < (fine as number) ? 100 : drawn < (kilometre as number) ? 1000 : drawn < (tetrad as number) ? 2000 : 10_000;
+  return drawn < (fine as number)
+    ? 100
+    : drawn < (kilometre as number)
+      ? 1000
+      : drawn < (tetrad as number)
+        ? 2000
+        : 10_000;
 }
 
 function writtenDate(day: number, size: SquareSize, random: Random): string {
