@@ -65,9 +65,15 @@ function pairOf(from: string, to: string, gridShift: GridShift | undefined): Pai
     shiftedPairs.set(gridShift, pairs);
   }
   let row = pairs.get(from);
-  if (row === undefined) pairs.set(from, (row = new Map()));
+  if (row === undefined) {
+    row = new Map();
+    pairs.set(from, row);
+  }
   let pair = row.get(to);
-  if (pair === undefined) row.set(to, (pair = makePair(coordinateSystem(from), coordinateSystem(to), gridShift)));
+  if (pair === undefined) {
+    pair = makePair(coordinateSystem(from), coordinateSystem(to), gridShift);
+    row.set(to, pair);
+  }
   return pair;
 }
 

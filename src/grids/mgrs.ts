@@ -72,7 +72,10 @@ function lieOfSquare(square: UtmSquare): Lie {
   const northing = Math.floor(square.northing / BLOCK) * BLOCK;
   const key = `${square.crs} ${easting} ${northing}`;
   let lie = blocks.get(key);
-  if (lie === undefined) blocks.set(key, (lie = lieOf({ ...square, easting, northing, size: BLOCK })));
+  if (lie === undefined) {
+    lie = lieOf({ ...square, easting, northing, size: BLOCK });
+    blocks.set(key, lie);
+  }
   const settled = lie.bands.length === 0 || (lie.bands.length === 1 && lie.whole);
   return settled || square.size === BLOCK ? lie : lieOf(square);
 }
