@@ -157,11 +157,13 @@ function takeApart(text: string, words: DateWords | undefined): Atoms | undefine
     if (word !== undefined && isSilent(word, separator, atoms.at(-1))) continue;
     const atom = number === undefined ? wordAtom(token, words) : numberAtom(token);
     if (atom === undefined) return undefined;
+    if (atoms.length === 0 && separator.trim() !== "") return undefined;
     if (atoms.length > 0) separators.push(separator.replaceAll(/\s/g, "") || separator);
     atoms.push(atom);
     separator = "";
   }
-  return read === text.length && atoms.length > 0 ? { atoms, separators } : undefined;
+  // A dot may end a date; a dash or slash at an end leaves one side of an interval open.
+  return read === text.length && atoms.length > 0 && /^[.,\s]*$/.test(separator) ? { atoms, separators } : undefined;
 }
 
 /** Weekdays, "of" and the ending of an ordinal say nothing further. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readDateColumns } from "../../src/dates/date-columns.ts";
 import { formatInterval, isDateRefusal } from "../../src/dates/interval.ts";
 import { type DateFields, type DateRules, readDate } from "../../src/dates/read-date.ts";
+import { DATES } from "./reference.ts";
 
 const iso: DateRules = { intervalEnd: "inclusive", format: "iso" };
 const dayFirst: DateRules = { intervalEnd: "inclusive", format: "day-first", twoDigitPivot: 24 };
@@ -118,6 +119,20 @@ describe("which term counts", () => {
       'refused: date "2023-02-29" has no day 29: the month ends with 2023-02-28',
     );
     expect(read({ eventDate: "03/04/2020", verbatimEventDate: "3 April 2020" })).toBe("2020-04-03 event_date_not_read");
+  });
+
+  it.each([
+    ...DATES.invalid,
+    "2010/..",
+    "1949-01-15T12:34/",
+    "/1950",
+    "-1950",
+    "2018-08-29T22:00/02:00",
+    "1900/09",
+    "0000-00-00",
+  ])("is none where eventDate is %s and stands alone", (eventDate) => {
+    expect(read({ eventDate })).toContain("refused");
+    expect(read({ verbatimEventDate: eventDate }, dayFirst)).toContain("refused");
   });
 
   it("is eventDate as the source declares it, where it is not ISO 8601", () => {
