@@ -1,6 +1,6 @@
 import { coordinateSystem } from "./coordinate-systems.ts";
-import { gridShiftFromWgs84 } from "./grid-shift.ts";
 import type { GridShift } from "./grid-shift.ts";
+import { gridShiftFromWgs84 } from "./grid-shift.ts";
 import { irishPolynomialCovers } from "./irish-polynomial.ts";
 
 /** The operation that takes a position to or from WGS84, and how far it may be off. */

@@ -1,8 +1,8 @@
 import proj4 from "proj4";
-import { coordinateSystem } from "./coordinate-systems.ts";
 import type { CoordinateSystem } from "./coordinate-systems.ts";
-import { gridShiftFromWgs84, gridShiftToWgs84 } from "./grid-shift.ts";
+import { coordinateSystem } from "./coordinate-systems.ts";
 import type { GridShift } from "./grid-shift.ts";
+import { gridShiftFromWgs84, gridShiftToWgs84 } from "./grid-shift.ts";
 import { irishPolynomialCovers, irishPolynomialFromWgs84, irishPolynomialToWgs84 } from "./irish-polynomial.ts";
 
 type Step = (x: number, y: number) => [x: number, y: number];

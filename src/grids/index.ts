@@ -1,7 +1,7 @@
 import type { GridShift } from "../geodesy/grid-shift.ts";
 import { britishGrid } from "./british.ts";
-import { channelIslandsGrid } from "./channel-islands.ts";
 import type { ChannelIslandsDatum } from "./channel-islands.ts";
+import { channelIslandsGrid } from "./channel-islands.ts";
 import type { Grid, GridId } from "./grid.ts";
 import { irishGrid } from "./irish.ts";
 import { laeaGrid } from "./laea.ts";

@@ -1,8 +1,8 @@
 import type { GridShift } from "../geodesy/grid-shift.ts";
 import { transform } from "../geodesy/transform.ts";
 import { readFigures, tidyReference, writeFigures } from "./figures.ts";
-import { isRefusal } from "./grid.ts";
 import type { Grid, GridId, ProjectedPoint, Refusal, Square, SquareSize } from "./grid.ts";
+import { isRefusal } from "./grid.ts";
 
 const WGS84 = "EPSG:4326";
 /** The one size in metres that letters alone name. */

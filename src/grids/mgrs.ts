@@ -1,8 +1,8 @@
 import { transform } from "../geodesy/transform.ts";
 import { readFigures, tidyReference, writeFigures } from "./figures.ts";
 import type { Grid, ProjectedPoint, Refusal, Square, SquareSize } from "./grid.ts";
-import { lieOf } from "./mgrs-block.ts";
 import type { Lie, UtmSquare } from "./mgrs-block.ts";
+import { lieOf } from "./mgrs-block.ts";
 import { bandLimits, NORTHERNMOST, SOUTHERNMOST, squareLetters, squareOffset, zoneAt } from "./mgrs-lettering.ts";
 
 const WGS84 = "EPSG:4326";

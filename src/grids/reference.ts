@@ -1,6 +1,6 @@
-import { isRefusal } from "./grid.ts";
 import type { Grid, GridId, Refusal, Square } from "./grid.ts";
-import { gridNamed, GRID_IDS } from "./index.ts";
+import { isRefusal } from "./grid.ts";
+import { GRID_IDS, gridNamed } from "./index.ts";
 
 /**
  * Reads a grid reference with the grids an atlas uses. Exactly one grid must accept it: letters of a grid the atlas

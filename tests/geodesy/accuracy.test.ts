@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { datumShiftAt } from "../../src/geodesy/accuracy.ts";
 import { readGridShift } from "../../src/geodesy/grid-shift.ts";
-import { makeNtv2, MADE_TABLES } from "../support/ntv2.ts";
+import { MADE_TABLES, makeNtv2 } from "../support/ntv2.ts";
 
 /** Accuracies from the EPSG register, v10.076; for OSGB36 the worst official OSTN15 test point, rounded up. */
 describe("datumShiftAt", () => {

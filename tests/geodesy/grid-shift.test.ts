@@ -6,8 +6,8 @@ import { afterAll, describe, expect, it } from "vitest";
 import { gridShiftFromWgs84, gridShiftToWgs84, readGridShift } from "../../src/geodesy/grid-shift.ts";
 import { transform } from "../../src/geodesy/transform.ts";
 import { Mistake } from "../../src/mistake.ts";
-import { cs2cs, CS2CS_NOTE } from "../support/cs2cs.ts";
-import { makeNtv2, MADE_TABLES } from "../support/ntv2.ts";
+import { CS2CS_NOTE, cs2cs } from "../support/cs2cs.ts";
+import { MADE_TABLES, makeNtv2 } from "../support/ntv2.ts";
 import { readReferenceFile } from "../support/reference.ts";
 
 const ABOUT = { name: "made.gsb", datum: "EPSG:4277", accuracy: 0.1 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { coordinateSystem } from "../../src/geodesy/coordinate-systems.ts";
 import { transform } from "../../src/geodesy/transform.ts";
-import { cs2cs, CS2CS_NOTE } from "../support/cs2cs.ts";
+import { CS2CS_NOTE, cs2cs } from "../support/cs2cs.ts";
 import { readReferenceFile } from "../support/reference.ts";
 
 const WGS84 = "EPSG:4326";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { britishGrid } from "../../src/grids/british.ts";
 import { isRefusal } from "../../src/grids/grid.ts";
-import { REFERENCES, SIZE_OF_LABEL, parseGood } from "./grid-cases.ts";
+import { parseGood, REFERENCES, SIZE_OF_LABEL } from "./grid-cases.ts";
 
 const grid = britishGrid();
 const CRS = "EPSG:27700";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { channelIslandsGrid } from "../../src/grids/channel-islands.ts";
 import { isRefusal } from "../../src/grids/grid.ts";
-import { REFERENCES, SIZE_OF_LABEL, parseGood } from "./grid-cases.ts";
+import { parseGood, REFERENCES, SIZE_OF_LABEL } from "./grid-cases.ts";
 
 const grid = channelIslandsGrid();
 const CRS = "EPSG:23030";

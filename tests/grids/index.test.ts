@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readGridShift } from "../../src/geodesy/grid-shift.ts";
 import type { GridId } from "../../src/grids/grid.ts";
 import { GRID_IDS, gridNamed } from "../../src/grids/index.ts";
-import { makeNtv2, MADE_TABLES } from "../support/ntv2.ts";
+import { MADE_TABLES, makeNtv2 } from "../support/ntv2.ts";
 
 describe("gridNamed", () => {
   it.each(GRID_IDS)("gives the %s grid under its own id", (id) => expect(gridNamed(id).id).toBe(id));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { isRefusal } from "../../src/grids/grid.ts";
 import { irishGrid } from "../../src/grids/irish.ts";
-import { REFERENCES, SIZE_OF_LABEL, parseGood } from "./grid-cases.ts";
+import { parseGood, REFERENCES, SIZE_OF_LABEL } from "./grid-cases.ts";
 
 const grid = irishGrid();
 const CRS = "EPSG:29903";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { SquareSize } from "../../src/grids/grid.ts";
 import { laeaGrid } from "../../src/grids/laea.ts";
-import { REFERENCES, parseGood } from "./grid-cases.ts";
+import { parseGood, REFERENCES } from "./grid-cases.ts";
 
 const grid = laeaGrid();
 const CRS = "EPSG:3035";

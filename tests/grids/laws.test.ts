@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Square, SquareSize } from "../../src/grids/grid.ts";
 import { centreOf, cornersOf, parentOf } from "../../src/grids/squares.ts";
-import { GRID_CASES } from "./grid-cases.ts";
 import type { GridCase } from "./grid-cases.ts";
+import { GRID_CASES } from "./grid-cases.ts";
 
 /** Positions on a grid with a size the grid has. */
 function placesOf({ box, sizes }: GridCase) {

@@ -3,7 +3,7 @@ import * as mgrs from "mgrs";
 import { describe, expect, it } from "vitest";
 import type { SquareSize } from "../../src/grids/grid.ts";
 import { mgrsGrid } from "../../src/grids/mgrs.ts";
-import { REFERENCES, SIZE_OF_LABEL, parseGood } from "./grid-cases.ts";
+import { parseGood, REFERENCES, SIZE_OF_LABEL } from "./grid-cases.ts";
 
 const grid = mgrsGrid();
 

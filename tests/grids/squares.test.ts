@@ -3,7 +3,7 @@ import { britishGrid } from "../../src/grids/british.ts";
 import { laeaGrid } from "../../src/grids/laea.ts";
 import { mgrsGrid } from "../../src/grids/mgrs.ts";
 import { centreOf, childrenOf, cornersOf, parentOf } from "../../src/grids/squares.ts";
-import { REFERENCES, parseGood } from "./grid-cases.ts";
+import { parseGood, REFERENCES } from "./grid-cases.ts";
 
 const british = britishGrid();
 const named = (reference: string) => parseGood(british, reference);
