@@ -30,7 +30,12 @@ const documented = {
       "error",
       {
         publicOnly: true,
-        require: { FunctionDeclaration: true, ClassDeclaration: true, ArrowFunctionExpression: true, FunctionExpression: true },
+        require: {
+          FunctionDeclaration: true,
+          ClassDeclaration: true,
+          ArrowFunctionExpression: true,
+          FunctionExpression: true,
+        },
       },
     ],
     "jsdoc/require-description": "error",

@@ -91,15 +91,22 @@ function isInstalled(packageRoot) {
 function install(packageRoot) {
   console.error("installing the dependencies (npm ci), once");
   const npm = process.env.npm_execpath;
-  const options = { cwd: packageRoot, stdio: ["ignore", "ignore", "inherit"], shell: npm === undefined && process.platform === "win32" };
-  const result = npm === undefined ? spawnSync("npm", ["ci"], options) : spawnSync(process.execPath, [npm, "ci"], options);
+  const options = {
+    cwd: packageRoot,
+    stdio: ["ignore", "ignore", "inherit"],
+    shell: npm === undefined && process.platform === "win32",
+  };
+  const result =
+    npm === undefined ? spawnSync("npm", ["ci"], options) : spawnSync(process.execPath, [npm, "ci"], options);
   if (result.status !== 0) fail("the dependencies could not be installed", "run npm ci and read what it says");
 }
 
 function handOver(program, entry) {
   const child = spawn(program, [...process.execArgv, entry, ...process.argv.slice(2)], { stdio: "inherit" });
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, () => child.kill(signal));
-  child.on("error", (error) => fail(`the packed Node does not start (${error.message})`, `install Node ${OLDEST_NODE} or newer`));
+  child.on("error", (error) =>
+    fail(`the packed Node does not start (${error.message})`, `install Node ${OLDEST_NODE} or newer`),
+  );
   child.on("exit", (code, signal) => {
     if (signal === null) process.exit(code ?? 1);
     process.removeAllListeners(signal);
@@ -119,10 +126,14 @@ async function launch(packageRoot) {
   const platform = `${process.platform}-${process.arch}`;
   const program = packedNode(packageRoot, platform);
   if (program !== undefined) return handOver(program, entry);
-  const reason = PACKED_NODE[platform] === undefined ? `none is packed for ${platform}` : "the packed one was left out of the install";
+  const reason =
+    PACKED_NODE[platform] === undefined
+      ? `none is packed for ${platform}`
+      : "the packed one was left out of the install";
   fail(
     `Node ${OLDEST_NODE} or newer is needed, this is ${process.versions.node} and ${reason}`,
-    "install a newer Node from nodejs.org" + (PACKED_NODE[platform] === undefined ? "" : ", or install without --omit=optional"),
+    "install a newer Node from nodejs.org" +
+      (PACKED_NODE[platform] === undefined ? "" : ", or install without --omit=optional"),
   );
 }
 

@@ -106,7 +106,9 @@ describe("packedNode", () => {
 
 describe("the launcher", () => {
   it("runs the program itself on a Node that is new enough", () => {
-    const clone = makeClone("console.log(process.versions.node, process.argv.slice(2).join());", { withPackedNode: false });
+    const clone = makeClone("console.log(process.versions.node, process.argv.slice(2).join());", {
+      withPackedNode: false,
+    });
     expect(run(launchAs("24.12.0", clone, ["a", "b"])).stdout).toBe("24.12.0 a,b\n");
   });
 
@@ -125,7 +127,7 @@ describe("the launcher", () => {
   });
 
   it("passes a signal on and ends by the same signal", async () => {
-    const clone = makeClone('console.log(process.pid); setInterval(() => {}, 1000);');
+    const clone = makeClone("console.log(process.pid); setInterval(() => {}, 1000);");
     const launcher = spawn(process.execPath, launchAs("20.20.2", clone));
     const program = Number(await firstLine(launcher));
     expect(program).not.toBe(launcher.pid);
@@ -136,7 +138,9 @@ describe("the launcher", () => {
   });
 
   it("lets the program end in its own way on Ctrl-C", async () => {
-    const clone = makeClone('process.on("SIGINT", () => process.exit(0)); console.log("ready"); setInterval(() => {}, 1000);');
+    const clone = makeClone(
+      'process.on("SIGINT", () => process.exit(0)); console.log("ready"); setInterval(() => {}, 1000);',
+    );
     const launcher = spawn(process.execPath, launchAs("20.20.2", clone));
     await firstLine(launcher);
     const ended = new Promise((resolve) => launcher.on("exit", (code, signal) => resolve({ code, signal })));
@@ -176,6 +180,8 @@ describe("the launcher", () => {
     write(join(clone, "package-lock.json"), "not a lockfile");
     const result = run(launchAs("24.12.0", clone));
     expect(result.status).toBe(1);
-    expect(result.stderr).toMatch(/atlaswright: the dependencies could not be installed; run npm ci and read what it says\n$/);
+    expect(result.stderr).toMatch(
+      /atlaswright: the dependencies could not be installed; run npm ci and read what it says\n$/,
+    );
   });
 });

@@ -17,7 +17,11 @@ export function lockFolder(folder: string): () => void {
   if (!take(file)) {
     const holder = holderOf(file);
     if (holder !== undefined && isRunning(holder)) {
-      throw new Mistake("the build", `is under way already, in process ${holder}`, `wait for it, or end it and run this again`);
+      throw new Mistake(
+        "the build",
+        `is under way already, in process ${holder}`,
+        `wait for it, or end it and run this again`,
+      );
     }
     rmSync(file, { force: true });
     if (!take(file)) throw new Mistake("the build", "has just been begun by another process", "wait for it");

@@ -51,7 +51,15 @@ const CLEAR_LINE = "\r\u001b[2K";
  * @example createProgress({ stream: process.stderr, quiet: false, isTerminal: false, colour: false }).step("read", "8 files").done("9 records")
  */
 export function createProgress(options: ProgressOptions): Progress {
-  const { stream, quiet, isTerminal, colour, columns = 80, now = () => performance.now(), everyTick = onTimer } = options;
+  const {
+    stream,
+    quiet,
+    isTerminal,
+    colour,
+    columns = 80,
+    now = () => performance.now(),
+    everyTick = onTimer,
+  } = options;
   const faint = (text: string) => (colour ? `\u001b[2m${text}\u001b[22m` : text);
   let clear = () => {};
   let stop = () => {};

@@ -45,7 +45,14 @@ const HIDDEN_FROM_PAGES: Readonly<Record<string, string | undefined>> = {
  * @throws Error when a page fails; `outFolder` is then as it was
  * @example await renderSite({ published: ".build/published", base: "/", workFolder: ".build/site-work", outFolder: ".build/site", log: console.error })
  */
-export async function renderSite({ published, base, workFolder, outFolder, log, onPage }: RenderOptions): Promise<void> {
+export async function renderSite({
+  published,
+  base,
+  workFolder,
+  outFolder,
+  log,
+  onPage,
+}: RenderOptions): Promise<void> {
   const work = resolve(workFolder);
   const outDir = join(work, "pages");
   prepareWorkFolder(work);

@@ -153,7 +153,10 @@ function send(request: IncomingMessage, response: ServerResponse, { file, stats 
     response.writeHead(206, { ...headers, ...part });
   }
   if (request.method === "HEAD" || stats.size === 0) response.end();
-  else createReadStream(file, range === "whole" ? {} : range).on("error", () => response.destroy()).pipe(response);
+  else
+    createReadStream(file, range === "whole" ? {} : range)
+      .on("error", () => response.destroy())
+      .pipe(response);
 }
 
 function statOf(path: string): Stats | undefined {

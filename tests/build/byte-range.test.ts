@@ -27,7 +27,10 @@ describe("parseByteRange, RFC 9110 §14.1.2", () => {
     expect(parseByteRange("bytes=0-", 0)).toBe("unsatisfiable");
   });
 
-  it.each([undefined, "", "bytes=-", "bytes=5-2", "bytes=0-1,3-4", "lines=0-1", "bytes=a-b"])("ignores %s", (header) => {
-    expect(parseByteRange(header, 10_000)).toBe("whole");
-  });
+  it.each([undefined, "", "bytes=-", "bytes=5-2", "bytes=0-1,3-4", "lines=0-1", "bytes=a-b"])(
+    "ignores %s",
+    (header) => {
+      expect(parseByteRange(header, 10_000)).toBe("whole");
+    },
+  );
 });

@@ -10,7 +10,11 @@ const MODULE = pathToFileURL(join(import.meta.dirname, "../../src/build/lock.ts"
 
 /** Arguments that take the lock in another process, which then runs the given code. */
 function lockThen(folder: string, code: string): string[] {
-  return ["--input-type=module", "--eval", `import { lockFolder } from "${MODULE}"; lockFolder(${JSON.stringify(folder)}); ${code}`];
+  return [
+    "--input-type=module",
+    "--eval",
+    `import { lockFolder } from "${MODULE}"; lockFolder(${JSON.stringify(folder)}); ${code}`,
+  ];
 }
 
 describe("lockFolder", () => {

@@ -3,7 +3,7 @@ import { request } from "node:http";
 import { connect } from "node:net";
 import { dirname, join } from "node:path";
 import { describe, expect, it, onTestFinished } from "vitest";
-import { type Serving, type ServeOptions, serve } from "../../src/build/serve.ts";
+import { type ServeOptions, type Serving, serve } from "../../src/build/serve.ts";
 import { makeTemporaryFolder } from "../support/temporary-folder.ts";
 
 const FILES = {
@@ -16,9 +16,16 @@ const FILES = {
   ".atlaswright": "marker",
 };
 
-async function serveFiles(options: Partial<ServeOptions> = {}, files: Record<string, string> = FILES): Promise<Serving> {
+async function serveFiles(
+  options: Partial<ServeOptions> = {},
+  files: Record<string, string> = FILES,
+): Promise<Serving> {
   const folder = join(makeTemporaryFolder(), "site");
-  for (const [name, text] of Object.entries({ ...files, "../site-secret/a.txt": "secret", "../secret.txt": "secret" })) {
+  for (const [name, text] of Object.entries({
+    ...files,
+    "../site-secret/a.txt": "secret",
+    "../secret.txt": "secret",
+  })) {
     mkdirSync(dirname(join(folder, name)), { recursive: true });
     writeFileSync(join(folder, name), text);
   }
@@ -44,7 +51,11 @@ describe("serve", () => {
     const { address, port } = await serveFiles();
     expect(address).toBe(`http://localhost:${port}/`);
     const home = await fetch(address);
-    expect([home.status, home.headers.get("content-type"), await home.text()]).toEqual([200, "text/html; charset=utf-8", "<h1>home</h1>"]);
+    expect([home.status, home.headers.get("content-type"), await home.text()]).toEqual([
+      200,
+      "text/html; charset=utf-8",
+      "<h1>home</h1>",
+    ]);
     const about = await fetch(`${address}about`);
     expect([about.url, await about.text()]).toEqual([`${address}about/`, "<h1>about</h1>"]);
     expect(await (await fetch(`${address}a%20file%20%C3%A9.csv?download`)).text()).toBe("a,b");
@@ -66,12 +77,12 @@ describe("serve", () => {
   it("gives a stretch of a file", async () => {
     const { address } = await serveFiles();
     const part = await fetch(`${address}grid.pmtiles`, { headers: { Range: "bytes=2-4" } });
-    expect([part.status, part.headers.get("content-range"), part.headers.get("content-length"), await part.text()]).toEqual([
-      206,
-      "bytes 2-4/10",
-      "3",
-      "234",
-    ]);
+    expect([
+      part.status,
+      part.headers.get("content-range"),
+      part.headers.get("content-length"),
+      await part.text(),
+    ]).toEqual([206, "bytes 2-4/10", "3", "234"]);
     const outside = await fetch(`${address}grid.pmtiles`, { headers: { Range: "bytes=10-" } });
     expect([outside.status, outside.headers.get("content-range")]).toEqual([416, "bytes */10"]);
   });
@@ -122,7 +133,9 @@ describe("serve", () => {
 
   it("says so when it may not take another", async () => {
     const { port } = await serveFiles();
-    await expect(serveFiles({ port, tries: 1 })).rejects.toThrow(`server cannot start: port ${port} is in use; name another with --port`);
+    await expect(serveFiles({ port, tries: 1 })).rejects.toThrow(
+      `server cannot start: port ${port} is in use; name another with --port`,
+    );
   });
 
   it("refuses a folder that is not there", async () => {

@@ -20,7 +20,9 @@ function makeAtlas(folder: string, edition: string): string {
 
 /** The edition of a whole atlas; undefined where there is none, or where files are missing or mixed. */
 function editionOf(folder: string): string | undefined {
-  const found = FILES.map((file) => (existsSync(join(folder, file)) ? readFileSync(join(folder, file), "utf8") : "missing"));
+  const found = FILES.map((file) =>
+    existsSync(join(folder, file)) ? readFileSync(join(folder, file), "utf8") : "missing",
+  );
   return new Set(found).size === 1 && found[0] !== "missing" ? found[0] : undefined;
 }
 
@@ -78,7 +80,9 @@ describe("refuseForeignFolder", () => {
       `output ${theirs} holds files that atlaswright did not make; name a new or empty folder with --out, or empty this one yourself`,
     );
     expect(() => refuseForeignFolder(join(theirs, "index.html"))).toThrow(/is a file; name a folder with --out$/);
-    expect(() => refuseForeignFolder(".")).toThrow(/^output \. holds the current folder; name a folder inside it with --out$/);
+    expect(() => refuseForeignFolder(".")).toThrow(
+      /^output \. holds the current folder; name a folder inside it with --out$/,
+    );
   });
 
   it("lets pass what does not exist, is empty, or was made here", () => {
@@ -132,7 +136,9 @@ function swapAndKill(folder: string, nth: number, acrossFileSystems: boolean): b
   const module = pathToFileURL(join(import.meta.dirname, "../../src/build/swap-in.ts")).href;
   const code = `import { swapIn } from ${JSON.stringify(module)}; swapIn("built", "atlas");`;
   const killer = pathToFileURL(writeKiller(folder, nth, acrossFileSystems)).href;
-  const result = spawnSync(process.execPath, ["--import", killer, "--input-type=module", "--eval", code], { cwd: folder });
+  const result = spawnSync(process.execPath, ["--import", killer, "--input-type=module", "--eval", code], {
+    cwd: folder,
+  });
   expect(result.signal === "SIGKILL" || result.status === 0, String(result.stderr)).toBe(true);
   return result.signal === "SIGKILL";
 }

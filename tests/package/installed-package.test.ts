@@ -32,10 +32,18 @@ function textFilesBelow(path: string): string[] {
 describe("the tarball", () => {
   it("holds the program, the site's sources, the template and the licence, and no test", () => {
     const has = (prefix: string) => installed.packedFiles.some((path) => path.startsWith(prefix));
-    for (const wanted of ["src/launch.js", "dist/build/cli.js", "src/site/pages/", "src/build/template/", "LICENSE", "README.md"]) {
+    for (const wanted of [
+      "src/launch.js",
+      "dist/build/cli.js",
+      "src/site/pages/",
+      "src/build/template/",
+      "LICENSE",
+      "README.md",
+    ]) {
       expect(has(wanted), wanted).toBe(true);
     }
-    for (const unwanted of ["tests/", "scripts/", "content/", ".", "src/build/cli.ts"]) expect(has(unwanted), unwanted).toBe(false);
+    for (const unwanted of ["tests/", "scripts/", "content/", ".", "src/build/cli.ts"])
+      expect(has(unwanted), unwanted).toBe(false);
   });
 
   it("holds every file the program reads beside its own", () => {
@@ -71,7 +79,9 @@ describe("the installed program, on the machine's own Node", () => {
     const bytes = (out: string) => {
       const outcome = installed.run("build", "--content", "my-atlas", "--out", out, "--quiet");
       expect(outcome, outcome.stderr).toMatchObject({ status: 0 });
-      const files = readdirSync(join(installed.folder, out), { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+      const files = readdirSync(join(installed.folder, out), { recursive: true, withFileTypes: true }).filter((entry) =>
+        entry.isFile(),
+      );
       const paths = files.map((entry) => join(entry.parentPath, entry.name)).sort();
       return paths.map((path) => [path.slice(join(installed.folder, out).length), readFileSync(path, "base64")]);
     };

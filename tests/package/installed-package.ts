@@ -35,21 +35,39 @@ export function installPackage(folder: string): InstalledPackage {
     { filename: string; size: number; files: { path: string }[] },
   ];
   writeFileSync(join(project, "package.json"), '{ "name": "my-project", "version": "1.0.0", "type": "commonjs" }\n');
-  npm(project, "install", "--prefer-offline", "--no-audit", "--no-fund", "--loglevel=error", join(folder, packed.filename));
+  npm(
+    project,
+    "install",
+    "--prefer-offline",
+    "--no-audit",
+    "--no-fund",
+    "--loglevel=error",
+    join(folder, packed.filename),
+  );
   return {
     folder: project,
     packedFiles: packed.files.map(({ path }) => path),
     packedBytes: packed.size,
     run(...args) {
       const program = join(project, "node_modules/.bin/atlaswright");
-      const result = spawnSync(program, args, { cwd: project, env: userEnvironment(), encoding: "utf8", shell: process.platform === "win32" });
+      const result = spawnSync(program, args, {
+        cwd: project,
+        env: userEnvironment(),
+        encoding: "utf8",
+        shell: process.platform === "win32",
+      });
       return { status: result.status, stdout: result.stdout, stderr: result.stderr };
     },
   };
 }
 
 function npm(cwd: string, ...args: string[]): string {
-  const result = spawnSync("npm", args, { cwd, env: userEnvironment(), encoding: "utf8", shell: process.platform === "win32" });
+  const result = spawnSync("npm", args, {
+    cwd,
+    env: userEnvironment(),
+    encoding: "utf8",
+    shell: process.platform === "win32",
+  });
   if (result.status !== 0) throw new Error(`npm ${args.join(" ")} fails: ${result.stderr}`);
   return result.stdout;
 }
@@ -57,7 +75,10 @@ function npm(cwd: string, ...args: string[]): string {
 /** The environment without what `npm test` adds: the packed Node before the machine's own, and npm's own variables. */
 function userEnvironment(): NodeJS.ProcessEnv {
   const kept = Object.entries(process.env).filter(
-    ([name]) => !/^(npm_(package|lifecycle|command|execpath|node_execpath|config_local_prefix)|VITEST|NODE_ENV|NODE_OPTIONS|TEST|DEV|PROD|MODE|SSR|BASE_URL)/.test(name),
+    ([name]) =>
+      !/^(npm_(package|lifecycle|command|execpath|node_execpath|config_local_prefix)|VITEST|NODE_ENV|NODE_OPTIONS|TEST|DEV|PROD|MODE|SSR|BASE_URL)/.test(
+        name,
+      ),
   );
   const path = (process.env["PATH"] ?? "").split(delimiter).filter((entry) => !entry.includes("node_modules"));
   return { ...Object.fromEntries(kept), PATH: path.join(delimiter), NO_COLOR: "1" };

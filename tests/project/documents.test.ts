@@ -17,7 +17,11 @@ const { scripts } = JSON.parse(read("package.json")) as { scripts: Record<string
 /** Words in back-quotes that are a path of this project: with a slash inside, or a file's ending. */
 function pathsIn(text: string): string[] {
   const quoted = [...text.matchAll(/`([^`\n]+)`/g)].map((match) => match[1] ?? "");
-  return quoted.filter((word) => /^[\w.@-]+(\/[\w.@*-]+)*\/?$/.test(word) && (word.includes("/") || /\w\.(md|json|ts|js|yaml|csv|mjs)$/.test(word)));
+  return quoted.filter(
+    (word) =>
+      /^[\w.@-]+(\/[\w.@*-]+)*\/?$/.test(word) &&
+      (word.includes("/") || /\w\.(md|json|ts|js|yaml|csv|mjs)$/.test(word)),
+  );
 }
 
 /** A path may hold one star, for the names of one folder. */
@@ -26,7 +30,9 @@ function exists(path: string): boolean {
   const [before = "", after = ""] = path.split("*");
   const cut = before.lastIndexOf("/") + 1;
   return BEGINNINGS.map((folder) => join(folder, before.slice(0, cut))).some(
-    (folder) => existsSync(folder) && readdirSync(folder).some((name) => name.startsWith(before.slice(cut)) && name.endsWith(after)),
+    (folder) =>
+      existsSync(folder) &&
+      readdirSync(folder).some((name) => name.startsWith(before.slice(cut)) && name.endsWith(after)),
   );
 }
 
@@ -38,9 +44,16 @@ describe.each(DOCUMENTS)("%s", (document) => {
 
   it("links to files and headings that exist", () => {
     const text = read(document);
-    const headings = [...text.matchAll(/^#+ (.+)$/gm)].map((match) => (match[1] ?? "").toLowerCase().replace(/[^\w -]/g, "").replaceAll(" ", "-"));
+    const headings = [...text.matchAll(/^#+ (.+)$/gm)].map((match) =>
+      (match[1] ?? "")
+        .toLowerCase()
+        .replace(/[^\w -]/g, "")
+        .replaceAll(" ", "-"),
+    );
     const links = [...text.matchAll(/\]\((?!https?:|mailto:)([^)\s]+)\)/g)].map((match) => match[1] ?? "");
-    const broken = links.filter((link) => (link.startsWith("#") ? !headings.includes(link.slice(1)) : !exists(link.replace(/#.*$/, ""))));
+    const broken = links.filter((link) =>
+      link.startsWith("#") ? !headings.includes(link.slice(1)) : !exists(link.replace(/#.*$/, "")),
+    );
     expect(broken).toEqual([]);
   });
 

@@ -15,17 +15,35 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   review: ["mistake.ts", "engine", "geodesy", "grids", "dates", "names", "scheme", "records"],
   measures: ["mistake.ts", "engine", "geodesy", "grids", "dates", "names", "scheme", "records"],
   publishing: ["mistake.ts", "engine", "geodesy", "grids", "dates", "names", "scheme", "records", "review", "measures"],
-  build: ["mistake.ts", "engine", "geodesy", "grids", "dates", "names", "scheme", "records", "review", "measures", "publishing"],
+  build: [
+    "mistake.ts",
+    "engine",
+    "geodesy",
+    "grids",
+    "dates",
+    "names",
+    "scheme",
+    "records",
+    "review",
+    "measures",
+    "publishing",
+  ],
   site: ["mistake.ts", "geodesy", "grids", "publishing"],
 };
 
 /** Packages that one folder alone may import, so that what is risky about them is dealt with in one place. */
-const ONE_SEAM: Readonly<Record<string, string>> = { "@duckdb/node-api": "engine", proj4: "geodesy", commander: "build" };
+const ONE_SEAM: Readonly<Record<string, string>> = {
+  "@duckdb/node-api": "engine",
+  proj4: "geodesy",
+  commander: "build",
+};
 
 /** Folders whose functions only compute: nothing of the machine reaches them. */
 const PURE = ["geodesy", "grids", "dates", "names", "measures"];
 
-const SOURCES = filesBelow("src").filter((path) => /\.(ts|js|astro)$/.test(path) && !path.startsWith("src/build/template/"));
+const SOURCES = filesBelow("src").filter(
+  (path) => /\.(ts|js|astro)$/.test(path) && !path.startsWith("src/build/template/"),
+);
 
 /** Every import of every source file: from which file, to what. */
 const IMPORTS = SOURCES.flatMap((from) => importsOf(from).map((to) => ({ from, to, arrow: `${from} → ${to}` })));
@@ -37,7 +55,9 @@ function folderOf(path: string): string {
 describe("imports", () => {
   it("are read from TypeScript, JavaScript and components", () => {
     expect(SOURCES.length).toBeGreaterThan(30);
-    expect(importsOf("src/build/serve.ts")).toEqual(expect.arrayContaining(["node:http", "src/mistake.ts", "src/build/byte-range.ts"]));
+    expect(importsOf("src/build/serve.ts")).toEqual(
+      expect.arrayContaining(["node:http", "src/mistake.ts", "src/build/byte-range.ts"]),
+    );
     expect(IMPORTS.filter(({ from }) => from.endsWith(".astro")).length).toBeGreaterThan(0);
   });
 
@@ -64,7 +84,8 @@ describe("imports", () => {
 
   it("reach the published tables from the site through their contracts alone", () => {
     const wrong = IMPORTS.filter(
-      ({ from, to }) => folderOf(from) === "site" && folderOf(to) === "publishing" && to !== "src/publishing/contracts.ts",
+      ({ from, to }) =>
+        folderOf(from) === "site" && folderOf(to) === "publishing" && to !== "src/publishing/contracts.ts",
     );
     expect(wrong.map(({ arrow }) => arrow)).toEqual([]);
   });

@@ -28,12 +28,16 @@ const ABOUT_THE_WHOLE = ["content", "data", "golden", "package", "project", "ref
 /** Lines above which a file holds more than one thing. Tables of values and text may be longer. */
 const LONGEST = 300;
 
-const CODE = filesBelow("src").filter((path) => /\.(ts|js|astro)$/.test(path) && !path.startsWith("src/build/template/"));
+const CODE = filesBelow("src").filter(
+  (path) => /\.(ts|js|astro)$/.test(path) && !path.startsWith("src/build/template/"),
+);
 const TESTS = filesBelow("tests").filter((path) => path.endsWith(".test.ts"));
 
 describe("layout", () => {
   it("keeps the top to what belongs there", () => {
-    const found = readdirSync(ROOT).filter((name) => !name.startsWith(".") && !name.endsWith(".tgz") && !IGNORED.includes(name));
+    const found = readdirSync(ROOT).filter(
+      (name) => !name.startsWith(".") && !name.endsWith(".tgz") && !IGNORED.includes(name),
+    );
     expect(found.filter((name) => !TOP.includes(name))).toEqual([]);
   });
 
@@ -46,7 +50,9 @@ describe("layout", () => {
     const wrong = CODE.filter((path) => {
       const name = path.split("/").at(-1) ?? "";
       const isComponent = path.endsWith(".astro") && !path.startsWith("src/site/pages/");
-      return !(isComponent ? /^[A-Z][A-Za-z0-9]*\.astro$/ : /^[a-z0-9-]+(\.[a-z0-9]+)+$/).test(name.replace(/^\[(\.\.\.)?(\w+)\]/, "$2"));
+      return !(isComponent ? /^[A-Z][A-Za-z0-9]*\.astro$/ : /^[a-z0-9-]+(\.[a-z0-9]+)+$/).test(
+        name.replace(/^\[(\.\.\.)?(\w+)\]/, "$2"),
+      );
     });
     expect(wrong).toEqual([]);
   });
@@ -59,7 +65,10 @@ describe("layout", () => {
     const astray = TESTS.filter((path) => {
       const [, folder = ""] = path.split("/");
       const subject = path.replace(/^tests\//, folder === "scripts" ? "" : "src/").replace(/\.test\.ts$/, "");
-      return !ABOUT_THE_WHOLE.includes(folder) && !["", ".ts", ".js", ".astro"].some((ending) => existsSync(join(ROOT, subject + ending)));
+      return (
+        !ABOUT_THE_WHOLE.includes(folder) &&
+        !["", ".ts", ".js", ".astro"].some((ending) => existsSync(join(ROOT, subject + ending)))
+      );
     });
     expect(astray).toEqual([]);
   });

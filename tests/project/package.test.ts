@@ -19,7 +19,8 @@ interface Manifest {
 
 const MANIFEST = JSON.parse(read("package.json")) as Manifest;
 const { dependencies, optionalDependencies, devDependencies } = MANIFEST;
-const LOCKED = (JSON.parse(read("package-lock.json")) as { packages: Record<string, { hasInstallScript?: boolean }> }).packages;
+const LOCKED = (JSON.parse(read("package-lock.json")) as { packages: Record<string, { hasInstallScript?: boolean }> })
+  .packages;
 
 describe("package.json", () => {
   it("names every version exactly", () => {
@@ -66,7 +67,9 @@ describe("package.json", () => {
   });
 
   it("imports Node's own modules by their prefix", () => {
-    const bare = filesBelow("src").filter((path) => /\.(ts|js)$/.test(path) && importsOf(path).some((name) => builtinModules.includes(name)));
+    const bare = filesBelow("src").filter(
+      (path) => /\.(ts|js)$/.test(path) && importsOf(path).some((name) => builtinModules.includes(name)),
+    );
     expect(bare).toEqual([]);
   });
 
@@ -78,7 +81,9 @@ describe("package.json", () => {
   });
 
   it("runs scripts and settings that exist", () => {
-    const named = Object.values(MANIFEST.scripts).flatMap((script) => script.match(/\b(src|scripts|\.config)\/[\w./-]+/g) ?? []);
+    const named = Object.values(MANIFEST.scripts).flatMap(
+      (script) => script.match(/\b(src|scripts|\.config)\/[\w./-]+/g) ?? [],
+    );
     expect(named.length).toBeGreaterThan(3);
     expect(named.filter((path) => !existsSync(join(ROOT, path)))).toEqual([]);
   });

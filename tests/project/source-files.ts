@@ -59,7 +59,11 @@ export function packageOf(specifier: string): string {
 function resolveImports(path: string, code: string): string[] {
   const names = ts.preProcessFile(code, true, true).importedFiles.map(({ fileName }) => fileName.replace(/\?.*$/, ""));
   return names.map((name) =>
-    name.startsWith(".") ? relative(ROOT, join(ROOT, dirname(path), name)).split(sep).join("/") : name,
+    name.startsWith(".")
+      ? relative(ROOT, join(ROOT, dirname(path), name))
+          .split(sep)
+          .join("/")
+      : name,
   );
 }
 

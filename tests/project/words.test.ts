@@ -48,6 +48,8 @@ describe("words", () => {
   });
 
   it("name no folder of the machine they were written on", () => {
-    expect(lines.filter((line) => /(^|[\s"'`(])(\/work\/|\/root\/|\.\.\/shared\b)/.test(line.replace(/^[^ ]+ /, "")))).toEqual([]);
+    expect(
+      lines.filter((line) => /(^|[\s"'`(])(\/work\/|\/root\/|\.\.\/shared\b)/.test(line.replace(/^[^ ]+ /, ""))),
+    ).toEqual([]);
   });
 });

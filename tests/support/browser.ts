@@ -40,7 +40,9 @@ export async function launchBrowser(): Promise<Browser> {
 
 function findOnPath(): string[] {
   const folders = (process.env["PATH"] ?? "").split(delimiter).filter(Boolean);
-  return PROGRAMS.flatMap((program) => folders.map((folder) => join(folder, program))).filter((path) => existsSync(path));
+  return PROGRAMS.flatMap((program) => folders.map((folder) => join(folder, program))).filter((path) =>
+    existsSync(path),
+  );
 }
 
 /** How to start the packed browser, unpacked once; also used alone by its test. */
