@@ -24,6 +24,8 @@ import { FIXTURE_TAXA, type FixtureTaxon } from "./fixture-taxa.ts";
 export interface FixtureShape {
   /** Number of taxa, at most 6. */
   readonly taxa?: number;
+  /** Other taxa than the six of this folder. */
+  readonly list?: readonly FixtureTaxon[];
   /** British hectad codes; six squares round one corner by default. */
   readonly hectads?: readonly string[];
   /** One or two periods. */
@@ -147,10 +149,11 @@ interface Invented {
 
 function inventTaxon(taxon: FixtureTaxon, hectads: readonly HectadSummary[], shape: FixtureShape, index: number): Invented {
   const random = stream(100 + index);
+  const place = index % 6;
   const two = shape.periods !== 1;
   const bare = shape.bare ?? false;
-  const squares = squaresOf(hectads, 0.9 - index * 0.12, random, two);
-  const size = 30 - index * 4;
+  const squares = squaresOf(hectads, 0.9 - place * 0.12, random, two);
+  const size = 30 - place * 4;
   const castes = bare ? [] : [...taxon.castes];
   const season_by_caste = seasonOf(castes, size);
   const season = Array.from({ length: 36 }, (_, third) => total(season_by_caste.map(({ records }) => records[third] ?? 0)));
@@ -286,7 +289,7 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
     writeFileSync(path.join(folder, name), JSON.stringify(contract.parse(value)));
   };
   const hectads = (shape.hectads ?? SIX).map((code) => hectad(code, random, two));
-  const taxa = FIXTURE_TAXA.slice(0, shape.taxa ?? 3).map((taxon, index) => inventTaxon(taxon, hectads, shape, index));
+  const taxa = (shape.list ?? FIXTURE_TAXA.slice(0, shape.taxa ?? 3)).map((taxon, index) => inventTaxon(taxon, hectads, shape, index));
   write("atlas.json", AtlasFile, atlasFile(taxa, hectads, shape));
   for (const { file } of taxa) write(`taxa/${file.slug}.json`, TaxonFile, file);
   write("squares.json", SquaresFile, { squares: hectads });

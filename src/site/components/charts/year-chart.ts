@@ -38,8 +38,8 @@ export function yearChart(years: readonly YearRow[], effort: readonly { year: nu
   const visits = all.map((year) => effort.find((row) => row.year === year)?.visits ?? 0);
   const yRecords = scaleLinear([0, Math.max(1, ...records)], [YEARS_HEIGHT, 4]);
   const yVisits = scaleLinear([0, Math.max(1, ...visits)], [YEARS_HEIGHT, 4]);
-  const bar = (year: number, index: number) => `M${short(index + 0.16)} ${YEARS_HEIGHT}V${short(yRecords(records[index] ?? 0))}h.68V${YEARS_HEIGHT}z`;
-  const drawn = (open: boolean) => all.map((year, index) => ((records[index] ?? 0) > 0 && provisional.includes(year) === open ? bar(year, index) : "")).join("");
+  const bar = (index: number) => `M${short(index + 0.16)} ${YEARS_HEIGHT}V${short(yRecords(records[index] ?? 0))}h.68V${YEARS_HEIGHT}z`;
+  const drawn = (open: boolean) => all.map((year, index) => ((records[index] ?? 0) > 0 && provisional.includes(year) === open ? bar(index) : "")).join("");
   const step = visits.map((number, index) => `${index === 0 ? "" : `H${index}`}V${short(yVisits(number))}`).join("");
   return {
     first,

@@ -60,3 +60,12 @@ export function fileSize(bytes: number): string {
   if (bytes < 999_500) return `${Math.round(bytes / 1_000)} kB`;
   return `${(bytes / 1_000_000).toFixed(1)} MB`;
 }
+
+/**
+ * A sentence whose numbers stay on one line with their unit.
+ *
+ * @example unbroken("95 % interval") // "95\u00a0% interval"
+ */
+export function unbroken(sentence: string): string {
+  return sentence.replace(/(\d) (?=%|k?m\b)/g, "$1\u00a0");
+}

@@ -25,9 +25,9 @@ export function since(period: Period): string {
 export function rangeSentence({ hectads, hectads_latest }: Pick<TaxonFile, "hectads" | "hectads_latest">, periods: readonly Period[]): Sentence {
   if (hectads === 0) return "No record names a 10 km square.";
   const latest = periods.at(-1);
-  const squares = `Recorded in **${grouped(hectads)}** 10 km ${hectads === 1 ? "square" : "squares"}`;
+  const squares = `Recorded in **${inWords(hectads)}** 10 km ${hectads === 1 ? "square" : "squares"}`;
   if (latest === undefined || periods.length < 2) return `${squares}.`;
-  return `${squares}, **${hectads_latest === 0 ? "none" : grouped(hectads_latest)}** of them ${since(latest)}.`;
+  return `${squares}, **${hectads_latest === 0 ? "none" : inWords(hectads_latest)}** of them ${since(latest)}.`;
 }
 
 /**

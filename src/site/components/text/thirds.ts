@@ -38,3 +38,14 @@ export function thirdLoosely(third: number): string {
 export function monthName(month: number): string {
   return MONTHS[month] ?? "";
 }
+
+/**
+ * A date in words; a text that is no date of the form year-month-day stays as it is.
+ *
+ * @example longDate("2025-03-01") // "1 March 2025"
+ */
+export function longDate(text: string): string {
+  const [, year, month, day] = text.match(/^(\d{4})-(\d{2})-(\d{2})$/) ?? [];
+  const name = month === undefined ? undefined : MONTHS[Number(month) - 1];
+  return name === undefined ? text : `${Number(day)} ${name} ${year ?? ""}`;
+}
