@@ -61,7 +61,7 @@ function checklistOf(taxa: (ChecklistRow & { row: number })[], settings: Setting
     if (taxon.firstSeen !== "" && !groups.has(taxon.firstSeen))
       throw new Mistake(`“${taxon.firstSeen}”`, "is no first_seen group of atlas.yaml", `write one of ${[...groups].join(", ")}`, { ...where, field: "firstSeen" });
   }
-  const { checklist, problems } = buildChecklist(
+  const checklist = buildChecklist(
     taxa.map((taxon) => ({
       taxonId: taxon.taxonID,
       scientificName: taxon.scientificName,
@@ -73,8 +73,11 @@ function checklistOf(taxa: (ChecklistRow & { row: number })[], settings: Setting
       castes: taxon.castes,
     })),
   );
-  const [problem] = problems;
-  if (problem !== undefined) throw new Mistake("the checklist", String(problem), "correct checklist.csv", { file: "checklist.csv" });
+  const [problem] = checklist.problems;
+  if (problem !== undefined) {
+    const row = taxa.find((taxon) => taxon.taxonID === problem.taxonIds.at(-1))?.row;
+    throw new Mistake("the checklist", `does not agree with itself: ${problem.found}`, problem.wayOut, { file: "checklist.csv", ...(row === undefined ? {} : { row }) });
+  }
   return checklist;
 }
 

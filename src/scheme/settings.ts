@@ -124,6 +124,12 @@ export const Settings = z.strictObject({
   season: z
     .strictObject({ minimum_visits: z.int().min(0).default(30).describe("thirds of a month with fewer visits are drawn open") })
     .default({ minimum_visits: 30 }),
+  change: z
+    .strictObject({
+      minimum_comparable_squares: z.int().min(1).default(20).describe("with fewer, change is not judged"),
+      minimum_tetrad_share: z.number().min(0).max(1).default(0.5).describe("share of each period's records that must be good to 2 km before change at 2 km is judged"),
+    })
+    .default({ minimum_comparable_squares: 20, minimum_tetrad_share: 0.5 }),
   excluded: z
     .strictObject({
       basis_of_record: z.array(z.string()).default(["FossilSpecimen", "LivingSpecimen"]),

@@ -1,0 +1,143 @@
+import type { Database } from "../engine/database.ts";
+import { isRefusal } from "../grids/grid.ts";
+import { parentOf } from "../grids/squares.ts";
+import { fewestTaxa } from "../names/fewest-taxa.ts";
+import { placingTerritories } from "../records/record-stage.ts";
+import type { Scheme } from "../scheme/scheme.ts";
+import type { HectadSummary, SquareFile, SquareState } from "./contracts.ts";
+import type { Measured } from "./measured.ts";
+import { slugOf } from "./slug.ts";
+import type { TaxonNames } from "./taxon-names.ts";
+
+interface NameRow {
+  resolution_m: number;
+  square: string;
+  period: number | null;
+  taxon_id: string;
+  records: number;
+  first_year: number | null;
+  last_year: number | null;
+}
+interface EffortRow {
+  resolution_m: number;
+  square: string;
+  period: number | null;
+  records: number;
+  visits: number;
+}
+interface PlaceRow {
+  territory: string;
+  grid: string;
+  resolution_m: number;
+  square: string;
+  crs: string;
+  easting: number;
+  northing: number;
+  latitude: number;
+  longitude: number;
+  on_land: boolean;
+}
+
+/** The files of all hectads, sorted by reference: those with land, and those with records. */
+export async function squareFiles(database: Database, scheme: Scheme, names: ReadonlyMap<string, TaxonNames>, measured: ReadonlyMap<string, Measured>): Promise<SquareFile[]> {
+  const places = await database.rows<PlaceRow>("SELECT * FROM square_places ORDER BY square, grid");
+  const effort = grouped(await database.rows<EffortRow>("SELECT resolution_m, square, period, records, visits FROM square_effort"), ({ square }) => square);
+  const recorded = grouped(await database.rows<NameRow>("SELECT * EXCLUDE (grid) FROM square_names ORDER BY ALL"), ({ square }) => square);
+  const years = grouped(await database.rows<{ square: string; year: number; records: number; visits: number }>("SELECT square, year, records, visits FROM square_years ORDER BY square, year"), ({ square }) => square);
+  const tetrads = tetradsOfHectads(scheme, places);
+  const states = statesBySquare(measured);
+  const graph = { descendants: scheme.checklist.descendants };
+  return places
+    .filter(({ resolution_m }) => resolution_m === 10_000)
+    .map((place) => {
+      const { resolution_m: _, ...where } = place;
+      const seen = recorded.get(place.square) ?? [];
+      const visited = effort.get(place.square) ?? [];
+      return {
+        ...summaryOf(where, { seen, visited, periods: scheme.settings.periods.length, graph }),
+        taxa_list: taxaOf(seen, names, states.get(place.square)),
+        tetrads: (tetrads.get(place.square) ?? []).map(({ square, letter }) => ({
+          square,
+          letter,
+          visits: sum(effort.get(square) ?? [], ({ visits }) => visits),
+          taxa: fewestTaxa(distinct(recorded.get(square) ?? []), graph),
+          records: sum(effort.get(square) ?? [], ({ records }) => records),
+        })),
+        years: (years.get(place.square) ?? []).map(({ year, records, visits }) => ({ year, records, visits })),
+      };
+    });
+}
+
+function summaryOf(place: Omit<PlaceRow, "resolution_m">, { seen, visited, periods, graph }: { seen: NameRow[]; visited: EffortRow[]; periods: number; graph: Parameters<typeof fewestTaxa>[1] }): HectadSummary {
+  const inPeriod = <T>(count: (period: number) => T) => Array.from({ length: periods }, (_, period) => count(period));
+  return {
+    ...place,
+    slug: slugOf(place.square),
+    latitude: Math.round(place.latitude * 1e5) / 1e5,
+    longitude: Math.round(place.longitude * 1e5) / 1e5,
+    visits: inPeriod((period) => sum(visited.filter((row) => row.period === period), ({ visits }) => visits)),
+    taxa: inPeriod((period) => fewestTaxa(distinct(seen.filter((row) => row.period === period)), graph)),
+    taxa_all: fewestTaxa(distinct(seen), graph),
+    records: sum(visited, ({ records }) => records),
+  };
+}
+
+function taxaOf(seen: NameRow[], names: ReadonlyMap<string, TaxonNames>, states: ReadonlyMap<string, SquareState> | undefined): SquareFile["taxa_list"] {
+  return [...grouped(seen, ({ taxon_id }) => taxon_id)]
+    .map(([taxon, rows]) => ({
+      slug: names.get(taxon)?.slug ?? "",
+      state: states?.get(taxon) ?? ("recorded" as const),
+      records: sum(rows, ({ records }) => records),
+      first_year: extreme(rows, ({ first_year }) => first_year, Math.min),
+      last_year: extreme(rows, ({ last_year }) => last_year, Math.max),
+    }))
+    .sort((one, other) => other.records - one.records || (one.slug < other.slug ? -1 : 1));
+}
+
+/** Tetrads by hectad: those with records and, where the scheme lists them, all with land. */
+function tetradsOfHectads(scheme: Scheme, places: readonly PlaceRow[]): Map<string, { square: string; letter: string }[]> {
+  const gridOf = new Map(placingTerritories(scheme).map(({ grid }) => [grid.id as string, grid]));
+  const all = new Map<string, Map<string, string>>();
+  const add = (hectad: string, tetrad: string) => {
+    const own = all.get(hectad) ?? new Map<string, string>();
+    own.set(tetrad, tetrad.startsWith(hectad) ? tetrad.slice(hectad.length) : "");
+    all.set(hectad, own);
+  };
+  for (const { hectad, tetrads } of scheme.landSquares ?? []) for (const letter of tetrads) add(hectad, `${hectad}${letter}`);
+  for (const { grid, resolution_m, square } of places) {
+    const system = gridOf.get(grid);
+    const parsed = resolution_m === 2_000 ? system?.parse(square) : undefined;
+    if (system === undefined || parsed === undefined || isRefusal(parsed)) continue;
+    const hectad = parentOf(system, parsed, 10_000);
+    if (hectad !== undefined) add(system.format(hectad), square);
+  }
+  return new Map([...all].map(([hectad, own]) => [hectad, [...own].sort().map(([square, letter]) => ({ square, letter }))]));
+}
+
+function statesBySquare(measured: ReadonlyMap<string, Measured>): Map<string, Map<string, SquareState>> {
+  const states = new Map<string, Map<string, SquareState>>();
+  for (const [taxon, { squares }] of measured)
+    for (const { square, state } of squares["10000"]) {
+      const own = states.get(square) ?? new Map<string, SquareState>();
+      own.set(taxon, state);
+      states.set(square, own);
+    }
+  return states;
+}
+
+function grouped<Row>(rows: readonly Row[], key: (row: Row) => string): Map<string, Row[]> {
+  return Map.groupBy(rows, key);
+}
+
+function distinct(rows: readonly NameRow[]): string[] {
+  return [...new Set(rows.map(({ taxon_id }) => taxon_id))];
+}
+
+function sum<Row>(rows: readonly Row[], of: (row: Row) => number): number {
+  return rows.reduce((total, row) => total + of(row), 0);
+}
+
+function extreme<Row>(rows: readonly Row[], of: (row: Row) => number | null, pick: (...values: number[]) => number): number | null {
+  const values = rows.flatMap((row) => of(row) ?? []);
+  return values.length === 0 ? null : pick(...values);
+}

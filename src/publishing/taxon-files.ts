@@ -1,0 +1,120 @@
+import type { Scheme } from "../scheme/scheme.ts";
+import { comparedPeriods } from "../scheme/settings-agree.ts";
+import { changeRow, type JudgingRules } from "./change-rows.ts";
+import type { Character, TaxonFile, TaxonSummary } from "./contracts.ts";
+import { renderMarkdown } from "./markdown.ts";
+import type { Measured } from "./measured.ts";
+import { slugOf } from "./slug.ts";
+import type { TaxonNames } from "./taxon-names.ts";
+
+/** What the file of a taxon is made from. */
+export interface TaxonSources {
+  scheme: Scheme;
+  names: ReadonlyMap<string, TaxonNames>;
+  measured: ReadonlyMap<string, Measured>;
+  judging: JudgingRules | null;
+}
+
+/** Headline of one taxon, for lists. */
+export function taxonSummary(taxonId: string, { scheme, names, measured, judging }: TaxonSources): TaxonSummary {
+  const { taxon, slug, vernacularName, shortName } = must(names.get(taxonId));
+  const found = must(measured.get(taxonId));
+  const counts = found.changes.find(({ resolution_m, territory }) => resolution_m === 10_000 && territory === "all");
+  return {
+    taxon_id: taxonId,
+    slug,
+    scientific_name: taxon.scientificName,
+    vernacular_name: vernacularName,
+    short_name: shortName,
+    is_aggregate: scheme.checklist.isAggregate(taxonId),
+    lead: scheme.accounts.get(taxonId)?.front.lead ?? "",
+    records: found.totals.records,
+    hectads: found.totals.hectads,
+    hectads_latest: found.totals.hectads_latest,
+    tetrads_latest: found.totals.tetrads_latest,
+    first_year: found.totals.first_year,
+    last_year: found.totals.last_year,
+    change: judging === null || counts === undefined ? null : changeRow(counts, judging),
+    season: found.seasonAll,
+    hectad_codes_latest: found.latestHectads,
+    first_seen: taxon.firstSeen === "" ? null : taxon.firstSeen,
+  };
+}
+
+/** The whole file of one taxon, but for its downloads and uncovered squares, which the caller knows. */
+export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFile, "downloads" | "uncovered"> {
+  const { scheme, names, measured, judging } = sources;
+  const { hectad_codes_latest: _, ...summary } = taxonSummary(taxonId, sources);
+  const { taxon } = must(names.get(taxonId));
+  const found = must(measured.get(taxonId));
+  const account = scheme.accounts.get(taxonId);
+  const slugs = (ids: readonly string[]) => ids.flatMap((id) => names.get(id)?.slug ?? []);
+  return {
+    ...summary,
+    authorship: taxon.scientificNameAuthorship,
+    rank: taxon.taxonRank,
+    subgenus: taxon.subgenus,
+    other_names: taxon.vernacularNames.filter(({ name }) => name !== summary.vernacular_name),
+    synonyms: taxon.synonyms,
+    members: slugs(scheme.taxa.filter(({ within }) => within.includes(taxonId)).map(({ taxonID }) => taxonID)),
+    within: slugs(taxon.within),
+    castes: taxon.castes,
+    sizes: (account?.front.sizes ?? []).map(({ caste, mm, note }) => ({ caste, label: casteLabel(scheme, caste), millimetres: mm, note })),
+    evidence_needed: account?.front.evidence ?? "",
+    account: (account?.sections ?? []).map(({ title, body }) => ({ id: slugOf(title) || "text", title, html: renderMarkdown(body) })),
+    look_alikes: (account?.front.look_alikes ?? []).map(({ taxonID, outside, difference }) => {
+      const other = taxonID === undefined ? undefined : names.get(taxonID);
+      return { slug: other?.slug ?? null, name: other?.vernacularName ?? outside ?? "", difference };
+    }),
+    characters: scheme.characters.filter((row) => row.taxonID === taxonId).map(({ castes, form, part, state, note, reliability, evidence }): Character => ({ castes, form, part, state, note, reliability, evidence })),
+    squares: found.squares,
+    change: judging === null ? [] : found.changes.map((counts) => changeRow(counts, judging)),
+    season_by_caste: seasonRows(scheme, found),
+    years: found.years,
+    not_on_map: found.offMap,
+  };
+}
+
+/** One row a caste of the settings that has records, in their order, and "not stated" last. */
+function seasonRows(scheme: Scheme, { season, leftOut }: Measured): TaxonFile["season_by_caste"] {
+  const castes = [...scheme.settings.castes.map(({ id, label }) => ({ id, label })), { id: "not_stated", label: scheme.settings.castes.length === 0 ? "All records" : "Not stated" }];
+  return castes.flatMap(({ id, label }) => {
+    const records = Array<number>(36).fill(0);
+    const visits = Array<number>(36).fill(0);
+    for (const row of season) {
+      if (row.caste !== id) continue;
+      records[row.third] = row.records;
+      visits[row.third] = row.visits;
+    }
+    const total = records.reduce((sum, number) => sum + number, 0);
+    const left_out = leftOut.find(({ caste }) => caste === id)?.records ?? 0;
+    return total + left_out === 0 ? [] : [{ caste: id, label, records, visits, total, left_out }];
+  });
+}
+
+function casteLabel(scheme: Scheme, id: string): string {
+  return scheme.settings.castes.find((caste) => caste.id === id)?.label ?? id;
+}
+
+/** Period ids of the comparison with the shares of records good to 2 km; null with one period. */
+export function judgingRules(scheme: Scheme, tetradShares: readonly { period: number; records: number; at_tetrad: number }[]): JudgingRules | null {
+  const compared = comparedPeriods(scheme.settings);
+  if (compared === null) return null;
+  const share = (period: number) => {
+    const row = tetradShares.find((one) => one.period === period);
+    return row === undefined || row.records === 0 ? 0 : row.at_tetrad / row.records;
+  };
+  const id = (index: number) => scheme.settings.periods[index]?.id ?? "";
+  const { change } = scheme.settings;
+  return {
+    periods: [id(compared[0]), id(compared[1])],
+    minimumComparable: change.minimum_comparable_squares,
+    tetradShares: [share(compared[0]), share(compared[1])],
+    minimumTetradShare: change.minimum_tetrad_share,
+  };
+}
+
+function must<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error("a taxon of the checklist has no measures");
+  return value;
+}

@@ -1,0 +1,27 @@
+import { REASONS } from "./reasons.ts";
+
+/** Checks whose name is no reason of the accounting, in words. */
+const TITLES: Readonly<Record<string, string>> = Object.freeze({
+  file_encoding: "file is not UTF-8",
+  line_endings: "file mixes line endings",
+  unknown_header: "column is not used",
+  repeated_header: "two columns for one field",
+  mapped_header_missing: "mapped column is not in the file",
+  no_known_column: "no column is known",
+  no_rows: "file holds no rows",
+  ragged_row_filled: "row has too few cells",
+  ragged_row_trimmed: "row has empty cells too many",
+  stray_quotation_mark: "stray quotation mark",
+  uncertainty_out_of_range: "uncertainty out of range",
+  date_columns_disagree: "date columns disagree",
+  date_interval_end: "end of the interval could be read otherwise",
+  date_finer_than_verbatim: "date finer than its verbatim text",
+  date_verbatim_disagrees: "date and verbatim text disagree",
+  caste_contradiction: "two castes that exclude each other",
+  caste_unread_words: "words on caste that are not in the vocabulary",
+});
+
+/** A check in words for lists; its name with spaces where it has no title. */
+export function findingTitle(check: string): string {
+  return TITLES[check] ?? REASONS[check] ?? check.replaceAll("_", " ");
+}
