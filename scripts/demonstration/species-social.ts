@@ -15,6 +15,16 @@ function farNorthWest(place: Surroundings): number {
   return north(place, 780) * (place.x < 330 ? 1 : 0.2) * Math.min(1, 0.35 + place.coast);
 }
 
+/** Where a species that was once widespread holds on: the far north of Britain, the far west of Ireland. */
+function isRefuge(place: Surroundings): boolean {
+  return place.territory === "ireland" ? place.x < -80 : place.y > 780;
+}
+
+/** Away from the coast and south of the hills of the north, in Britain. */
+function inlandSouth({ territory, coast, y }: Surroundings): number {
+  return territory === "britain" && coast === 0 && y < 560 ? 1.5 : 0;
+}
+
 /** Species with queens, workers and males. All numbers are invented. */
 export const species: readonly Species[] = [
   {
@@ -70,7 +80,7 @@ export const species: readonly Species[] = [
     flights: { queen: [4, 5.3, 7], worker: [5.2, 7.2, 9.6], male: [7, 8.2, 9.9] },
     missingFrom: ["channel-islands"],
     patchy: 2,
-    home: (p) => -6.2 + 11 * p.height + 2 * p.heath - 1.2 * inIreland(p),
+    home: (p) => -6.2 + 11 * p.height + 2 * p.heath - 1.2 * inIreland(p) - (p.height < 0.15 ? 3 : 0),
     change: (p, epoch) => (epoch === "2006–2024" ? -1.3 * (p.y < 560 ? 1 : 0.5) : epoch === "before 1990" ? 0.3 : 0),
   },
   {
@@ -121,7 +131,14 @@ export const species: readonly Species[] = [
     common: 1.6,
     flights: { queen: [4.8, 6, 8], worker: [6, 7.6, 9.9], male: [7, 8.3, 10] },
     patchy: 3,
-    home: (p) => -5.3 + 3.4 * p.coast + 2.6 * p.flowers + 1.8 * p.heath + 2.2 * farNorthWest(p) + 1.4 * inIreland(p),
+    home: (p) =>
+      -5.3 +
+      3.4 * p.coast +
+      2.6 * p.flowers +
+      1.8 * p.heath +
+      2.2 * farNorthWest(p) +
+      1.4 * inIreland(p) -
+      inlandSouth(p),
     change: (p, epoch) => (epoch === "before 1990" ? 1.3 : epoch === "2006–2024" ? (p.y < 700 ? -1.3 : -0.5) : 0),
   },
   {
@@ -159,7 +176,10 @@ export const species: readonly Species[] = [
       3 * p.flowers +
       0.8 * p.coast +
       (p.territory === "ireland" && p.x < -80 ? 0.8 : -0.6),
-    change: (p, epoch) => (epoch === "before 1990" ? 2.4 : epoch === "2006–2024" ? -0.6 - (p.y < 780 ? 2 : 0) : 0),
+    change: (p, epoch) =>
+      epoch === "before 1990"
+        ? 2.4
+        : (epoch === "2006–2024" ? -0.6 : 0) - (isRefuge(p) ? 0 : epoch === "2006–2024" ? 4 : 2),
   },
   {
     taxonId: "invented-soroeensis",

@@ -42,10 +42,7 @@ export function inventTruth(places: readonly Surroundings[], seed: number, kind:
       settle(species, place, { tetrad, salt, kind }, qualities[s] as Uint8Array[]);
       const years = arrivals[s];
       if (years) {
-        years[tetrad] = Math.max(
-          0,
-          Math.min(9999, Math.round((species.arrival?.(place) ?? 0) + 5 * hashed(tetrad, 9, salt))),
-        );
+        years[tetrad] = arrivalIn(species, place, tetrad, salt);
       }
     });
   });
@@ -69,6 +66,13 @@ export function inventTruth(places: readonly Surroundings[], seed: number, kind:
  */
 export function epochOf(year: number): number {
   return year < 1990 ? 0 : year < 2006 ? 1 : 2;
+}
+
+/** First year in a square: the front runs ahead in some parts and lags in others. 0 where the species always was. */
+function arrivalIn({ arrival }: Species, place: Surroundings, tetrad: number, salt: number): number {
+  const year = arrival?.(place) ?? 0;
+  const lag = 6 * hashed(tetrad, 9, salt) + 8 * (smooth(place.x, place.y, 45, salt + 2) - 0.5);
+  return Math.max(0, Math.min(9999, Math.round(year + Math.max(0, lag))));
 }
 
 /** Writes the quality of one square in each epoch: 1 to 255, or 0 where the species is not. */
