@@ -6,7 +6,9 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { type GridId, isRefusal } from "../../src/grids/grid.ts";
 import { gridNamed } from "../../src/grids/index.ts";
+import { cornersOf } from "../../src/grids/squares.ts";
 import type { AtlasFile, HectadSummary, SquareState, TaxonFile, TaxonSquare } from "../../src/publishing/contracts.ts";
+import type { MapSquare } from "../../src/publishing/square-tiles.ts";
 
 /** What of the published files the maps read. */
 export interface MapFixture {
@@ -107,4 +109,21 @@ function tetradsOf(squares: readonly TaxonSquare[], seed: string): TaxonSquare[]
   return squares.flatMap((square) =>
     [...(letters.get(square.square) ?? "")].filter((letter) => chance(seed, square.square, letter) < 0.3).map((letter) => ({ ...square, square: `${square.square}${letter}` })),
   );
+}
+
+/** Every hectad and land tetrad of the fixture with the longitudes and latitudes of its corners; ids as the tiles need them. */
+export function mapSquares(): MapSquare[] {
+  const rows = landRows();
+  const hectads = rows.map(({ grid, hectad }) => cornersOnEarth(grid, hectad));
+  const tetrads = rows.flatMap(({ grid, hectad, tetrads: letters }) => [...letters].map((letter) => cornersOnEarth(grid, `${hectad}${letter}`)));
+  return [...hectads, ...tetrads].map((square, id) => ({ id, ...square }));
+}
+
+/** A square's code, size and corners in longitude and latitude, from the south-west against the clock. */
+export function cornersOnEarth(gridId: GridId, code: string): Omit<MapSquare, "id"> {
+  const grid = gridNamed(gridId);
+  const square = grid.parse(code);
+  if (isRefusal(square)) throw new Error(`${code}: ${square.refused}`);
+  const corners = cornersOf(square).map((corner) => grid.unproject(corner));
+  return { code, resolution_m: square.size === 2_000 ? 2_000 : 10_000, corners };
 }

@@ -107,15 +107,15 @@ export function sortSquares(map: AtlasMap, atlas: Pick<AtlasFile, "periods" | "c
     row[kind] += 1;
     byTerritory.set(territory, row);
   }
-  const counts = { ...tally, ...coverCounts(map, atlas, taxon, periods) };
-  return { resolution, compared, periods, counts, byTerritory, cells, hatch: hatchCells(map, atlas, taxon, periods), unplaced };
+  const counts = { ...tally, ...coverCounts(map, compared, taxon, periods) };
+  return { resolution, compared, periods, counts, byTerritory, cells, hatch: hatchCells(map, compared, taxon, periods), unplaced };
 }
 
-function coverCounts(map: AtlasMap, atlas: Pick<AtlasFile, "compared">, taxon: Pick<TaxonFile, "squares" | "uncovered">, { earlierIndex, laterIndex }: ShownPeriods): Omit<SquareCounts, BookClass> {
+function coverCounts(map: AtlasMap, compared: boolean, taxon: Pick<TaxonFile, "squares" | "uncovered">, { earlierIndex, laterIndex }: ShownPeriods): Omit<SquareCounts, BookClass> {
   const hectads = taxon.squares["10000"];
   const { neither, later_only, earlier_only } = taxon.uncovered;
-  const coveredNeither = neither.length + (atlas.compared ? 0 : earlier_only.length);
-  const coveredOne = atlas.compared ? later_only.length + earlier_only.length : 0;
+  const coveredNeither = neither.length;
+  const coveredOne = compared ? later_only.length + earlier_only.length : 0;
   return {
     bothCovered: hectads.filter(({ state, covered }) => state === "retained" && covered[earlierIndex] === true && covered[laterIndex] === true).length,
     coveredNeither,
@@ -125,8 +125,8 @@ function coverCounts(map: AtlasMap, atlas: Pick<AtlasFile, "compared">, taxon: P
   };
 }
 
-/** Hatch of a 10 km map: squares without a record, and the part of a recorded square that was not covered. */
-function hatchCells(map: AtlasMap, atlas: Pick<AtlasFile, "compared">, taxon: Pick<TaxonFile, "squares" | "uncovered">, { earlierIndex, laterIndex }: ShownPeriods): TaxonSquares["hatch"] {
+/** Hatch by 10 km square: those without a record, and the part of a recorded square that was not covered. Without a comparison only squares covered in no period. */
+function hatchCells(map: AtlasMap, compared: boolean, taxon: Pick<TaxonFile, "squares" | "uncovered">, { earlierIndex, laterIndex }: ShownPeriods): TaxonSquares["hatch"] {
   const hatch = new Map(map.placements.map((placement) => [placement, empty<HatchPart, Cell[]>(PARTS, () => [])]));
   const add = (code: string, part: HatchPart) => {
     const at = map.locate(code, 10_000);
@@ -134,9 +134,9 @@ function hatchCells(map: AtlasMap, atlas: Pick<AtlasFile, "compared">, taxon: Pi
   };
   const { neither, later_only, earlier_only } = taxon.uncovered;
   for (const code of neither) add(code, "whole");
-  for (const code of later_only) if (atlas.compared) add(code, "spine");
-  for (const code of earlier_only) add(code, atlas.compared ? "page" : "whole");
-  if (!atlas.compared) return hatch;
+  if (!compared) return hatch;
+  for (const code of later_only) add(code, "spine");
+  for (const code of earlier_only) add(code, "page");
   for (const { square, state, covered } of taxon.squares["10000"]) {
     const open = { spine: covered[earlierIndex] === false, page: covered[laterIndex] === false };
     if (state === "not_comparable_since" && open.spine) add(square, "spine");

@@ -1,0 +1,33 @@
+import type { Map as MapLibre } from "maplibre-gl";
+import type { RecordedSquare, TaxonOnMap } from "./map-data.ts";
+import { paintOf, paintUncovered, type PartPaint, type SquarePaint, type View, viewOfTetrads } from "./square-paint.ts";
+
+const LAYERS = ["hectad_cell", "hectad_spine", "hectad_page", "tetrad_spine", "tetrad_page"] as const;
+
+/**
+ * Paints a taxon: clears every state, then sets those of its squares.
+ *
+ * @param map with the source "squares"
+ * @param taxon on the map
+ * @param view what the reader chose
+ */
+export function paintStates(map: MapLibre, taxon: TaxonOnMap, view: View): void {
+  for (const sourceLayer of LAYERS) map.removeFeatureState({ source: "squares", sourceLayer });
+  for (const [id, cover] of taxon.uncovered) set(map, "hectad", id, paintUncovered(cover, view));
+  paintAll(map, "hectad", taxon.hectads, view);
+  paintAll(map, "tetrad", taxon.tetrads, viewOfTetrads(view, taxon));
+}
+
+function paintAll(map: MapLibre, size: "hectad" | "tetrad", squares: ReadonlyMap<number, RecordedSquare>, view: View): void {
+  for (const [id, square] of squares) set(map, size, id, paintOf(square, view));
+}
+
+function set(map: MapLibre, size: "hectad" | "tetrad", id: number, { spine, page }: SquarePaint): void {
+  setPart(map, `${size}_spine`, id, spine);
+  setPart(map, `${size}_page`, id, page);
+}
+
+function setPart(map: MapLibre, sourceLayer: string, id: number, { ink, open = false, hatch = false }: PartPaint): void {
+  if (ink === undefined && !hatch) return;
+  map.setFeatureState({ source: "squares", sourceLayer, id }, { ink: ink ?? "", solid: ink !== undefined && !open, open: ink !== undefined && open, hatch });
+}
