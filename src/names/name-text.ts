@@ -34,20 +34,30 @@ export function vernacularKey(text: string): string {
  * @example editDistance("pratorum", "partorum", 3) // 1
  */
 export function editDistance(a: string, b: string, limit: number): number {
-  if (Math.abs(a.length - b.length) > limit) return limit + 1;
-  let beforeLast: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, column) => column);
+  const beyond = limit + 1;
+  if (Math.abs(a.length - b.length) > limit) return beyond;
+  let [beforeLast, last, current] = [0, 1, 2].map(() => new Array<number>(b.length + 1).fill(beyond)) as [
+    number[],
+    number[],
+    number[],
+  ];
+  for (let column = 0; column <= Math.min(b.length, limit); column++) last[column] = column;
   for (let row = 1; row <= a.length; row++) {
-    const current = [row];
-    for (let column = 1; column <= b.length; column++) {
-      const replace = (last[column - 1] ?? 0) + (a[row - 1] === b[column - 1] ? 0 : 1);
-      let best = Math.min(replace, (last[column] ?? 0) + 1, (current[column - 1] ?? 0) + 1);
+    // A path that strays from the diagonal by more than the limit costs more than the limit.
+    const [from, to] = [Math.max(1, row - limit), Math.min(b.length, row + limit)];
+    current[from - 1] = from === 1 ? Math.min(row, beyond) : beyond;
+    if (to < b.length) current[to + 1] = beyond;
+    let least = current[from - 1] ?? beyond;
+    for (let column = from; column <= to; column++) {
+      const replaced = (last[column - 1] ?? beyond) + (a[row - 1] === b[column - 1] ? 0 : 1);
+      let best = Math.min(replaced, (last[column] ?? beyond) + 1, (current[column - 1] ?? beyond) + 1);
       const exchanged = row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
-      if (exchanged) best = Math.min(best, (beforeLast[column - 2] ?? 0) + 1);
-      current.push(best);
+      if (exchanged) best = Math.min(best, (beforeLast[column - 2] ?? beyond) + 1);
+      current[column] = best;
+      if (best < least) least = best;
     }
-    if (Math.min(...current) > limit) return limit + 1;
-    [beforeLast, last] = [last, current];
+    if (least > limit) return beyond;
+    [beforeLast, last, current] = [last, current, beforeLast];
   }
-  return Math.min(last[b.length] ?? 0, limit + 1);
+  return Math.min(last[b.length] ?? beyond, beyond);
 }

@@ -62,6 +62,35 @@ describe("the length of a list of bumblebees", () => {
   });
 });
 
+describe("overlapping aggregates without a listed member", () => {
+  it("are explained by two taxa where taking the one of most aggregates first would take three", () => {
+    const within = { x: "ABC", y: "AD", z: "BCE", u: "D", u2: "D", v: "E", v2: "E" };
+    const graph = buildTaxonGraph(
+      new Map<string, readonly string[]>([
+        ...[..."ABCDE"].map((aggregate) => [aggregate, []] as const),
+        ...Object.entries(within).map(([member, above]) => [member, [...above]] as const),
+      ]),
+    );
+    expect(fewestTaxa("ABCDE", graph)).toBe(2);
+  });
+
+  it("are as many taxa as found by trying every set", () => {
+    // Taxa 0 to 4 are aggregates, 5 to 9 their members, each within aggregates drawn at random.
+    const drawn = fc.array(fc.array(fc.boolean(), { minLength: 5, maxLength: 5 }), { minLength: 5, maxLength: 5 });
+    fc.assert(
+      fc.property(drawn, (rows) => {
+        const aggregates = ["0", "1", "2", "3", "4"];
+        const members = rows.map((row, index) => [String(index + 5), aggregates.filter((_, at) => row[at])] as const);
+        const graph = buildTaxonGraph(
+          new Map<string, readonly string[]>([...aggregates.map((id) => [id, []] as const), ...members]),
+        );
+        expect(fewestTaxa(aggregates, graph)).toBe(byTrying(aggregates, graph));
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
 describe("any list in any graph", () => {
   it("has the length found by trying every set of taxa", () => {
     fc.assert(
