@@ -20,7 +20,7 @@ export interface Stages {
  */
 export function openStages(workFolder: string): Stages {
   const used = new Set<string>();
-  const code = codeHash();
+  const code = codeHash(RECORD_CODE);
   return {
     async reuse(name, inputs, produce) {
       const key = hashOf([name, code, ...inputs]).slice(0, 20);
@@ -50,9 +50,10 @@ export function hashOf(parts: readonly string[]): string {
   return hash.digest("hex");
 }
 
-function codeHash(): string {
+/** Hash of all files of some folders of the program. */
+export function codeHash(folders: readonly string[]): string {
   const root = fileURLToPath(new URL("../", import.meta.url));
-  return hashOf(RECORD_CODE.flatMap((folder) => filesUnder(join(root, folder)).map((file) => readFileSync(file, "utf8"))));
+  return hashOf(folders.flatMap((folder) => filesUnder(join(root, folder)).map((file) => readFileSync(file, "utf8"))));
 }
 
 function filesUnder(folder: string): string[] {

@@ -1,0 +1,85 @@
+import type { Database } from "../engine/database.ts";
+import type { AccountingFile } from "../publishing/contracts.ts";
+import { periodLabel } from "../publishing/period-label.ts";
+import type { Scheme } from "../scheme/scheme.ts";
+
+/**
+ * What `--json` prints, one object:
+ *
+ * - `title`, `edition`: of the atlas
+ * - `records`: how many were `read`, `used`, `held` and `not_used`; the last three add up to the first
+ * - `accounting`: rows of `source`, `status`, `reason` and `records`
+ * - `squares`: for each `resolution_m`, `territory` (or all) and `period` (or ever) the `squares` with a record of any taxon,
+ *   and the `visits`
+ * - `off_map`: used records that support no square, by `resolution_m` and `reason`
+ * - `tetrads_at_half_overlap`: further records that an overlap of 0.5 would place in a 2 km square
+ * - `findings`: by `check` and `severity`, how many
+ * - `out`: the folder of the atlas, where one was built
+ */
+export interface Answer {
+  title: string;
+  edition: string;
+  records: { read: number; used: number; held: number; not_used: number };
+  accounting: AccountingFile["rows"];
+  squares: { resolution_m: number; territory: string; period: string; squares: number; visits: number }[];
+  off_map: AccountingFile["squares_by_reason"];
+  tetrads_at_half_overlap: number;
+  findings: AccountingFile["findings"];
+  out?: string;
+}
+
+/** Makes the answer from the accounting and the measures. */
+export async function answerOf(database: Database, { settings }: Scheme, accounting: AccountingFile): Promise<Answer> {
+  const withStatus = (status: string) => accounting.rows.filter((row) => row.status === status).reduce((sum, row) => sum + row.records, 0);
+  const counts = await database.rows<{ resolution_m: number; territory: string; period: number | null; squares: number; visits: number; ever: boolean }>(
+    `WITH present AS (SELECT DISTINCT territory, grid, resolution_m, square, period FROM taxon_squares),
+     effort AS (SELECT territory, grid, resolution_m, square, period, visits FROM square_effort)
+     SELECT resolution_m, coalesce(territory, 'all') AS territory, period, grouping(period) = 1 AS ever,
+       count(DISTINCT grid || square) FILTER (found) AS squares, sum(visits)::BIGINT AS visits
+     FROM (
+       SELECT territory, grid, resolution_m, square, period, true AS found, 0 AS visits FROM present
+       UNION ALL SELECT territory, grid, resolution_m, square, period, false, visits FROM effort
+     )
+     GROUP BY GROUPING SETS ((resolution_m, territory, period), (resolution_m, period), (resolution_m, territory), (resolution_m))
+     ORDER BY resolution_m DESC, territory, ever, period NULLS LAST`,
+  );
+  const nameOf = ({ period, ever }: { period: number | null; ever: boolean }) => {
+    if (ever) return "ever";
+    const setting = period === null ? undefined : settings.periods[period];
+    return setting === undefined ? "outside" : periodLabel(setting);
+  };
+  return {
+    title: settings.title,
+    edition: settings.edition.id,
+    records: { read: accounting.read, used: withStatus("used"), held: withStatus("held"), not_used: withStatus("not used") },
+    accounting: accounting.rows,
+    squares: counts.map((row) => ({ resolution_m: row.resolution_m, territory: row.territory, period: nameOf(row), squares: row.squares, visits: row.visits })),
+    off_map: accounting.squares_by_reason,
+    tetrads_at_half_overlap: accounting.tetrads_at_half_overlap,
+    findings: accounting.findings,
+  };
+}
+
+/** The answer in words for a terminal: what became of the records, squares by period, findings by reason. */
+export function answerInWords(answer: Answer): string {
+  const number = (value: number) => value.toLocaleString("en-GB");
+  const lines = [`${answer.title}, edition ${answer.edition}`, ""];
+  const reasons = new Map<string, number>();
+  for (const { status, reason, records } of answer.accounting) reasons.set(`${status}: ${reason}`, (reasons.get(`${status}: ${reason}`) ?? 0) + records);
+  const parts = [...reasons].sort((one, other) => rank(one[0]) - rank(other[0]) || other[1] - one[1]);
+  lines.push(`${number(answer.records.read)} records read = ${number(answer.records.used)} used + ${number(answer.records.held)} held + ${number(answer.records.not_used)} not used`);
+  for (const [reason, records] of parts) lines.push(`${number(records).padStart(12)}  ${reason}`);
+  lines.push("", "Squares with a record");
+  for (const { resolution_m, period, squares, visits } of answer.squares.filter(({ territory, period: name }) => territory === "all" && name !== "outside"))
+    lines.push(`${number(squares).padStart(12)}  of ${resolution_m / 1000} km, ${period} (${number(visits)} visits)`);
+  lines.push("", `An overlap of 0.5 would place ${number(answer.tetrads_at_half_overlap)} more records in a 2 km square.`);
+  if (answer.findings.length > 0) {
+    lines.push("", "Findings");
+    for (const { severity, title, records } of answer.findings) lines.push(`${number(records).padStart(12)}  ${severity.padEnd(6)}  ${title}`);
+  }
+  return lines.join("\n");
+}
+
+function rank(reason: string): number {
+  return ["used", "held", "not used"].findIndex((status) => reason.startsWith(`${status}:`));
+}

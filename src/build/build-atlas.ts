@@ -1,0 +1,81 @@
+import { cpSync, existsSync, readFileSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { AccountingFile } from "../publishing/contracts.ts";
+import { publish } from "../publishing/publish.ts";
+import { type Answer, answerOf } from "./answer.ts";
+import { counted } from "./counted.ts";
+import { type Measured, measureScheme, type RunOptions } from "./pipeline.ts";
+import { renderSite } from "./render-site.ts";
+import { codeHash, hashOf } from "./stages.ts";
+import { refuseForeignFolder, swapIn } from "./swap-in.ts";
+
+/** What a build is given beside what every run is. */
+export interface BuildOptions extends RunOptions {
+  /** Folder of the finished atlas; replaced whole, in one step, when all is done. */
+  out: string;
+  /** Address prefix it will be served under. */
+  base: string;
+}
+
+/**
+ * Builds an atlas: records, measures, published tables, pages; then puts it in the place of the old one. Until that last
+ * step the old atlas stands as it was, whatever happens.
+ *
+ * @throws {Mistake} for what is wrong with the scheme's folder or the output folder
+ */
+export async function buildAtlas({ out, base, ...options }: BuildOptions): Promise<Answer> {
+  refuseForeignFolder(out);
+  const measured = await measureScheme(options);
+  try {
+    const published = await publishStep(measured, options);
+    const site = await renderStep(measured, options, { published, base });
+    const whole = join(options.workFolder, "whole");
+    rmSync(whole, { recursive: true, force: true });
+    for (const part of [site.folder]) cpSync(join(part, "pages"), whole, { recursive: true });
+    for (const part of ["data", "map"]) cpSync(join(published.folder, part), join(whole, part), { recursive: true });
+    swapIn(whole, out);
+    measured.stages.forgetOthers();
+    const accounting = AccountingFile.parse(JSON.parse(readFileSync(join(published.folder, "accounting.json"), "utf8")));
+    return { ...(await answerOf(measured.database, measured.scheme, accounting)), out };
+  } finally {
+    measured.database.close();
+  }
+}
+
+async function publishStep({ scheme, database, stages, key, read }: Measured, { progress }: RunOptions) {
+  const step = progress.step("publish", counted(scheme.taxa.length, "taxon", "taxa"));
+  const { folder: _, checklist: __, ...texts } = scheme;
+  const inputs = [key, codeHash(["publishing"]), JSON.stringify(texts), JSON.stringify([...scheme.accounts.values()]), ...contentFiles(scheme)];
+  const stage = await stages.reuse("published", inputs, async (folder) => {
+    await publish(database, scheme, { folder, read });
+  });
+  const files = (JSON.parse(readFileSync(join(stage.folder, "downloads.json"), "utf8")) as { files: unknown[] }).files.length;
+  step.done(counted(files, "file"), { reused: stage.reused });
+  return stage;
+}
+
+/** Content hashes of files that are published as they are. */
+function contentFiles({ folder, settings: { basemap } }: Measured["scheme"]): string[] {
+  const files = basemap === undefined ? [] : [basemap.land, basemap.lakes, basemap.borders, basemap.detail, basemap.licence_file];
+  return files.flatMap((file) => (file !== undefined && existsSync(join(folder, file)) ? hashOf([readFileSync(join(folder, file), "utf8")]) : []));
+}
+
+async function renderStep({ stages }: Measured, { workFolder, progress }: RunOptions, { published, base }: { published: { folder: string; key: string }; base: string }) {
+  const step = progress.step("render", "pages");
+  let pages = 0;
+  const stage = await stages.reuse("site", [published.key, base, codeHash(["site", "build"])], async (folder) => {
+    await renderSite({
+      published: published.folder,
+      base,
+      workFolder: join(workFolder, "astro"),
+      outFolder: join(folder, "pages"),
+      log: progress.note,
+      onPage: (done) => {
+        pages = done;
+        step.update(done);
+      },
+    });
+  });
+  step.done(pages === 0 ? "" : counted(pages, "page"), { reused: stage.reused });
+  return stage;
+}

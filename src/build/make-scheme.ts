@@ -1,0 +1,22 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { Mistake } from "../mistake.ts";
+
+const TEMPLATE = fileURLToPath(new URL("../../src/build/template/", import.meta.url));
+
+/**
+ * Makes a new scheme's folder from the template, which builds as it stands.
+ *
+ * @throws {Mistake} where the folder holds something already
+ */
+export function makeScheme(folder: string): void {
+  if (existsSync(folder) && readdirSync(folder).length > 0) throw new Mistake(folder, "is not empty", "name a new or empty folder");
+  for (const entry of readdirSync(TEMPLATE, { recursive: true, withFileTypes: true })) {
+    if (!entry.isFile()) continue;
+    const from = join(entry.parentPath, entry.name);
+    const to = join(folder, from.slice(TEMPLATE.length));
+    mkdirSync(dirname(to), { recursive: true });
+    writeFileSync(to, readFileSync(from));
+  }
+}
