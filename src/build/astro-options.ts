@@ -33,6 +33,6 @@ export function astroOptions({ root, outDir, cacheDir, base }: SitePlaces): Astr
     compressHTML: true,
     devToolbar: { enabled: false },
     build: { format: "directory", inlineStylesheets: "never" },
-    vite: { cacheDir: path.join(cacheDir, "vite"), build: { assetsInlineLimit: 0 } },
+    vite: { cacheDir: path.join(cacheDir, "vite"), build: { assetsInlineLimit: 0, chunkSizeWarningLimit: 1200 } },
   };
 }

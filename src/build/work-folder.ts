@@ -15,8 +15,8 @@ import { fileURLToPath } from "node:url";
 /** src/build and dist/build are both two folders below the package. */
 const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
 
-/** Everything the pages import, as TypeScript: Astro compiles it from the copy. */
-const SITE_SOURCES = ["site", "grids", "geodesy", "publishing", "mistake.ts", "build/astro-options.ts"];
+/** Everything the pages import, below src, as TypeScript: Astro compiles it from the copy. */
+export const SITE_SOURCES = ["site", "grids", "geodesy", "publishing", "mistake.ts", "build/astro-options.ts"];
 
 /**
  * Lays out a folder in which Astro can build the site: a package of its own, with fresh copies of the sources and

@@ -29,6 +29,7 @@ export const MEASURE_TABLES = [
   "accounting",
   "tetrad_shares",
   "placing_counts",
+  "periods",
 ] as const;
 
 /**

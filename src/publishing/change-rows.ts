@@ -18,21 +18,31 @@ export interface JudgingRules {
  * @example changeRow({ retained: 631, gained: 189, lost: 90, … }, rules).net // => 99
  */
 export function changeRow(counts: ChangeCounts, rules: JudgingRules): ChangeRow {
-  const { retained, gained, lost } = counts;
+  const { resolution_m, territory, retained, gained, lost } = counts;
   const comparable = retained + gained + lost;
   const reason = whyNotJudged(counts, comparable, rules);
   const judged = reason === "";
   const [low, high] = judged ? netChangeInterval(gained, lost) : [null, null];
   const before = retained + lost;
   return {
-    ...counts,
+    resolution_m,
+    territory,
     from_period: rules.periods[0],
     to_period: rules.periods[1],
     comparable,
+    retained,
+    gained,
+    lost,
     net: gained - lost,
     net_percent: judged && before > 0 ? Math.round((1000 * (gained - lost)) / before) / 10 : null,
     interval_low: low,
     interval_high: high,
+    recorded_both_not_covered: counts.recorded_both_not_covered,
+    not_comparable_since: counts.not_comparable_since,
+    not_comparable_before: counts.not_comparable_before,
+    covered_both_no_record: counts.covered_both_no_record,
+    covered_one_no_record: counts.covered_one_no_record,
+    covered_neither: counts.covered_neither,
     judged,
     reason,
   };

@@ -1,13 +1,14 @@
 import { copyFileSync, cpSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { FeatureCollection } from "geojson";
+import type { z } from "zod";
 import type { Database } from "../engine/database.ts";
 import { placingTerritories } from "../records/record-stage.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import { accountingFile } from "./accounting-file.ts";
 import { atlasFile } from "./atlas-file.ts";
-import type { AccountingFile, AtlasFile, TaxonFile } from "./contracts.ts";
+import { AccountingFile, AtlasFile, DownloadsFile, PageFile, SquareFile, SquaresFile, TaxonFile } from "./contracts.ts";
 import { writeDownloads } from "./downloads.ts";
 import { writeMapFolder } from "./map-folder.ts";
 import { renderMarkdown } from "./markdown.ts";
@@ -49,14 +50,14 @@ export async function publish(database: Database, scheme: Scheme, { folder, read
   const uncovered = await uncoveredSquares(database, ids, compared === null);
   const taxa = ids.map((id): TaxonFile => ({ ...taxonFile(id, sources), uncovered: uncovered.get(id) ?? { neither: [], later_only: [], earlier_only: [] }, downloads: ownDownloads(files, names.get(id)?.slug ?? "", settings.edition.id) }));
   const squares = await squareFiles(database, scheme, names, measured);
-  write(folder, "atlas.json", atlas);
-  write(folder, "accounting.json", accounting);
-  write(folder, "downloads.json", { edition: settings.edition.id, files });
-  write(folder, "squares.json", { squares: squares.map(({ taxa_list: _, tetrads: __, years: ___, ...summary }) => summary) });
-  for (const taxon of taxa) write(folder, `taxa/${taxon.slug}.json`, taxon);
-  for (const square of squares) write(folder, `squares/${square.slug}.json`, square);
+  write(folder, "atlas.json", AtlasFile, atlas);
+  write(folder, "accounting.json", AccountingFile, accounting);
+  write(folder, "downloads.json", DownloadsFile, { edition: settings.edition.id, files });
+  write(folder, "squares.json", SquaresFile, { squares: squares.map(({ taxa_list: _, tetrads: __, years: ___, ...summary }) => summary) });
+  for (const taxon of taxa) write(folder, `taxa/${taxon.slug}.json`, TaxonFile, taxon);
+  for (const square of squares) write(folder, `squares/${square.slug}.json`, SquareFile, square);
   for (const { slug, front, sections } of scheme.pages)
-    write(folder, `pages/${slug}.json`, { slug, title: front.title, lead: front.lead, html: sections.map(({ title, body }) => renderMarkdown(title === "" ? body : `## ${title}\n\n${body}`)).join("\n"), in_footer: front.footer });
+    write(folder, `pages/${slug}.json`, PageFile, { slug, title: front.title, lead: front.lead, html: sections.map(({ title, body }) => renderMarkdown(title === "" ? body : `## ${title}\n\n${body}`)).join("\n"), in_footer: front.footer });
   copyBasemap(scheme, folder);
   writeMapFolder(join(folder, "map"), await mapSquares(database, scheme), atlas, taxa, ground(scheme));
   return { atlas, accounting, pages: taxa.length + squares.length + scheme.pages.length, files: files.length };
@@ -66,10 +67,11 @@ function ownDownloads(files: readonly DownloadEntry[], slug: string, edition: st
   return files.filter(({ path }) => path === `species/${slug}.csv`).map(({ path, title, rows, bytes }) => ({ path: `data/${edition}/${path}`, title, rows: rows ?? 0, bytes }));
 }
 
-function write(folder: string, name: string, value: unknown): void {
+/** Writes one file of the contract; what does not keep it is our bug and stops the build here. */
+function write<T>(folder: string, name: string, contract: z.ZodType<T>, value: T): void {
   const file = join(folder, name);
   if (name.includes("/")) mkdirSync(join(folder, name.split("/")[0] ?? ""), { recursive: true });
-  writeFileSync(file, `${JSON.stringify(value)}\n`);
+  writeFileSync(file, `${JSON.stringify(contract.parse(value))}\n`);
 }
 
 function copyBasemap({ folder: from, settings: { basemap } }: Scheme, folder: string): void {

@@ -36,8 +36,8 @@ const PARTS = Object.freeze({
 
 type Part = keyof typeof PARTS;
 const EXTENT = 4096;
-/** Degrees of sea drawn round the squares. */
-const AROUND = 3;
+/** Latitude the sea reaches to; tiles hold the world to about 85°. */
+const WORLD = 84.9;
 
 /**
  * The tiles of all squares of an atlas as one PMTiles archive of vector tiles. Layers: `hectad_cell` (whole 10 km
@@ -58,7 +58,7 @@ export function squareTiles(squares: readonly MapSquare[], ground: MapGround = {
   const { least, tetrads: fine } = TILE_ZOOMS;
   const bounds = boundsOf(squares);
   const layers = [
-    ...(ground.land ? [{ name: "sea", from: least, index: indexOf(seaAround(ground.land, bounds), 4, 64) }] : []),
+    ...(ground.land ? [{ name: "sea", from: least, index: indexOf(seaAround(ground.land), 4, 64) }] : []),
     ...(ground.lakes ? [{ name: "lakes", from: least, index: indexOf(ground.lakes, 4, 64) }] : []),
     ...(["cell", "spine", "page"] as const).map((part) => ({ name: `hectad_${part}`, from: least, index: indexOf(partsOf(hectads, part), 0, 16) })),
     ...(["spine", "page"] as const).map((part) => ({ name: `tetrad_${part}`, from: fine, index: indexOf(partsOf(tetrads, part), 0, 16) })),
@@ -94,11 +94,10 @@ function indexOf(data: FeatureCollection, tolerance: number, buffer: number): Ge
   return new GeoJSONVT(data, { maxZoom: TILE_ZOOMS.most, indexMaxZoom: 5, indexMaxPoints: 20_000, tolerance, buffer, extent: EXTENT });
 }
 
-/** A rectangle well round the squares with every island cut out of it; lagoons inside islands are areas of their own. */
-function seaAround(land: FeatureCollection, [west, south, east, north]: readonly [number, number, number, number]): FeatureCollection {
+/** The world with every island cut out of it; lagoons inside islands are areas of their own. */
+function seaAround(land: FeatureCollection): FeatureCollection {
   const polygons = land.features.flatMap(({ geometry }) => (geometry?.type === "Polygon" ? [geometry.coordinates] : geometry?.type === "MultiPolygon" ? geometry.coordinates : []));
-  const [left, bottom, right, upper] = [west - AROUND, Math.max(-84, south - AROUND), east + AROUND, Math.min(84, north + AROUND)];
-  const frame = [[left, bottom], [right, bottom], [right, upper], [left, upper], [left, bottom]];
+  const frame = [[-180, -WORLD], [180, -WORLD], [180, WORLD], [-180, WORLD], [-180, -WORLD]];
   const sea: Polygon = { type: "Polygon", coordinates: [frame, ...polygons.flatMap(([island]) => (island ? [island] : []))] };
   const lagoons = polygons.flatMap(([, ...holes]) => holes.map((hole): Polygon => ({ type: "Polygon", coordinates: [hole] })));
   return { type: "FeatureCollection", features: [sea, ...lagoons].map((geometry) => ({ type: "Feature", properties: {}, geometry })) };
