@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import { builtinModules } from "node:module";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { SITE_SOURCES } from "../../src/build/work-folder.ts";
 import { packedNode } from "../../src/launch.js";
 import { filesBelow, importsOf, packageOf, ROOT, read } from "./source-files.ts";
 
@@ -75,7 +76,7 @@ describe("package.json", () => {
 
   it("ships the launcher and folders that exist", () => {
     const launcher = String(MANIFEST.bin["atlaswright"]);
-    expect(MANIFEST.files).toContain(launcher);
+    expect(MANIFEST.files).toEqual(expect.arrayContaining([launcher, ...SITE_SOURCES.map((source) => `src/${source}`)]));
     expect(read(launcher).startsWith("#!/usr/bin/env node\n")).toBe(true);
     expect(MANIFEST.files.filter((path) => path !== "dist" && !existsSync(join(ROOT, path)))).toEqual([]);
   });
