@@ -6,7 +6,8 @@
  */
 import { spawn, spawnSync } from "node:child_process";
 import { existsSync, readFileSync, realpathSync, statSync } from "node:fs";
-import { createRequire } from "node:module";
+import module, { createRequire } from "node:module";
+import { tmpdir } from "node:os";
 import { dirname, join, sep } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 
@@ -102,7 +103,8 @@ function install(packageRoot) {
 }
 
 function handOver(program, entry) {
-  const child = spawn(program, [...process.execArgv, entry, ...process.argv.slice(2)], { stdio: "inherit" });
+  const env = { NODE_COMPILE_CACHE: join(tmpdir(), "node-compile-cache"), ...process.env };
+  const child = spawn(program, [...process.execArgv, entry, ...process.argv.slice(2)], { stdio: "inherit", env });
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, () => child.kill(signal));
   child.on("error", (error) =>
     fail(`the packed Node does not start (${error.message})`, `install Node ${OLDEST_NODE} or newer`),
@@ -122,7 +124,11 @@ function fail(what, wayOut) {
 async function launch(packageRoot) {
   if (needsInstall(packageRoot)) install(packageRoot);
   const entry = entryOf(packageRoot);
-  if (isAtLeast(process.versions.node, OLDEST_NODE)) return import(pathToFileURL(entry).href);
+  if (isAtLeast(process.versions.node, OLDEST_NODE)) {
+    // Halves the time to the first word from the second start on.
+    module.enableCompileCache();
+    return import(pathToFileURL(entry).href);
+  }
   const platform = `${process.platform}-${process.arch}`;
   const program = packedNode(packageRoot, platform);
   if (program !== undefined) return handOver(program, entry);

@@ -1,7 +1,6 @@
 import { subscribe, unsubscribe } from "node:diagnostics_channel";
 import { cpSync, mkdirSync, renameSync, rmSync } from "node:fs";
 import { dirname, extname, join, resolve } from "node:path";
-import { build } from "astro";
 import { ASTRO_LOG, type AstroMessage } from "./astro-log.ts";
 import { astroOptions } from "./astro-options.ts";
 import { prepareWorkFolder } from "./work-folder.ts";
@@ -60,6 +59,8 @@ export async function renderSite({
   const restore = setEnvironment({ ...HIDDEN_FROM_PAGES, ATLAS_PUBLISHED: resolve(published) });
   const stopListening = listen(log, onPage);
   try {
+    // Loaded here, because it takes most of a second that no other command needs.
+    const { build } = await import("astro");
     await build({
       ...astroOptions({ root: work, outDir, cacheDir: join(work, "astro"), base }),
       configFile: false,

@@ -1,4 +1,4 @@
-import { booleanPointInPolygon } from "@turf/turf";
+import { booleanPointInPolygon } from "@turf/boolean-point-in-polygon";
 import type { MultiPolygon, Polygon } from "geojson";
 
 /** A territory of an atlas, ready for many questions: its polygons with their bounds, in WGS84 degrees. */

@@ -25,6 +25,12 @@ const IGNORED = ["atlas", "coverage", "dist", "node_modules"];
 /** Folders of tests that are about the whole, not about one source file. */
 const ABOUT_THE_WHOLE = ["content", "data", "golden", "package", "project", "reference", "support"];
 
+/** Tests of scripts stand in folders of their own. */
+const OF_SCRIPTS: Readonly<Record<string, string>> = { scripts: "scripts", demonstration: "scripts/demonstration" };
+
+/** A folder's laws and its docstrings' examples may be tested together. */
+const OF_A_FOLDER = ["laws", "examples"];
+
 /** Lines above which a file holds more than one thing. Tables of values and text may be longer. */
 const LONGEST = 300;
 
@@ -63,12 +69,11 @@ describe("layout", () => {
 
   it("puts each test at the path of what it tests", () => {
     const astray = TESTS.filter((path) => {
-      const [, folder = ""] = path.split("/");
-      const subject = path.replace(/^tests\//, folder === "scripts" ? "" : "src/").replace(/\.test\.ts$/, "");
-      return (
-        !ABOUT_THE_WHOLE.includes(folder) &&
-        !["", ".ts", ".js", ".astro"].some((ending) => existsSync(join(ROOT, subject + ending)))
-      );
+      const [, folder = "", ...rest] = path.replace(/\.test\.ts$/, "").split("/");
+      if (ABOUT_THE_WHOLE.includes(folder)) return false;
+      const place = join(ROOT, OF_SCRIPTS[folder] ?? join("src", folder));
+      if (OF_A_FOLDER.includes(rest.at(-1) ?? "")) return !existsSync(join(place, ...rest.slice(0, -1)));
+      return !["", ".ts", ".js", ".astro"].some((ending) => existsSync(join(place, ...rest) + ending));
     });
     expect(astray).toEqual([]);
   });

@@ -6,7 +6,7 @@ import { filesBelow, read } from "./source-files.ts";
  * The reasons are common practice among recording schemes, not a source.
  */
 const AVOIDED: readonly (readonly [RegExp, string])[] = [
-  [/\breject(ed|s)?\b/i, "not used, with the reason: rejected reads as a verdict on a person"],
+  [/\brejected\b/i, "not used, with the reason: rejected reads as a verdict on a person"],
   [/\b(im)?plausib(le|ly|ility)\b/i, "unexpected here and now: a question, not a verdict"],
   [/\bhot-?spots?\b/i, "rich squares: hot spots are mostly where people look"],
   [/\b(leader-?boards?|badges?|top recorders?)\b/i, "thanks in alphabetical order: ranking people distorts recording"],

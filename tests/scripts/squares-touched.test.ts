@@ -1,4 +1,5 @@
-import { booleanIntersects, polygon } from "@turf/turf";
+import { booleanIntersects } from "@turf/boolean-intersects";
+import { polygon } from "@turf/helpers";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { columnOf, type Metres, rowOf, squaresTouched } from "../../scripts/squares-touched.ts";
