@@ -9,9 +9,9 @@ SELECT taxon_id, resolution_m, coalesce(territory, 'all') AS territory,
   count(*) FILTER (state = 'retained' AND NOT (covered_from AND covered_to)) AS recorded_both_not_covered,
   count(*) FILTER (state = 'not_comparable_since') AS not_comparable_since,
   count(*) FILTER (state = 'not_comparable_before') AS not_comparable_before,
-  count(*) FILTER (state IS NULL AND covered_from AND covered_to) AS covered_both_no_record,
-  count(*) FILTER (state IS NULL AND covered_from <> covered_to) AS covered_one_no_record,
-  count(*) FILTER (state IS NULL AND NOT covered_from AND NOT covered_to) AS covered_neither,
+  count(*) FILTER (NOT recorded_ever AND covered_from AND covered_to) AS covered_both_no_record,
+  count(*) FILTER (NOT recorded_ever AND covered_from <> covered_to) AS covered_one_no_record,
+  count(*) FILTER (NOT recorded_ever AND NOT covered_from AND NOT covered_to) AS covered_neither,
   count(*) FILTER (recorded_from) AS squares_from,
   count(*) FILTER (recorded_to) AS squares_to
 FROM square_states

@@ -1,6 +1,7 @@
 -- State of every visited square for every taxon between the two compared periods.
 -- In: taxon_squares, square_effort, own_visits, compared (from_period, to_period), rules (minimum_visits), taxon_ids.
--- Out: square_states (recorded_* and covered_* flags, state). State NULL: not recorded in either period.
+-- Out: square_states (recorded_* and covered_* flags, state). State NULL: not recorded in either period, though perhaps
+-- outside both (recorded_ever).
 CREATE OR REPLACE TABLE visited_squares AS
 SELECT any_value(territory) AS territory, grid, resolution_m, square,
   coalesce(sum(visits) FILTER (period = (SELECT from_period FROM compared)), 0)::BIGINT AS visits_from,
@@ -23,6 +24,7 @@ found AS (
 ),
 flags AS (
   SELECT t.taxon_id, s.territory, s.grid, s.resolution_m, s.square,
+    f.taxon_id IS NOT NULL AS recorded_ever,
     coalesce(f.recorded_from, false) AS recorded_from,
     coalesce(f.recorded_to, false) AS recorded_to,
     s.visits_from - coalesce(o.visits_from, 0) >= r.minimum_visits AS covered_from,

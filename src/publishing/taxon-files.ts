@@ -61,7 +61,7 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
     castes: taxon.castes,
     sizes: (account?.front.sizes ?? []).map(({ caste, mm, note }) => ({ caste, label: casteLabel(scheme, caste), millimetres: mm, note })),
     evidence_needed: account?.front.evidence ?? "",
-    account: (account?.sections ?? []).map(({ title, body }) => ({ id: slugOf(title) || "text", title, html: renderMarkdown(body) })),
+    account: (account?.sections ?? []).map(({ title, body }) => ({ id: sectionId(title), title, html: renderMarkdown(body) })),
     look_alikes: (account?.front.look_alikes ?? []).map(({ taxonID, outside, difference }) => {
       const other = taxonID === undefined ? undefined : names.get(taxonID);
       return { slug: other?.slug ?? null, name: other?.vernacularName ?? outside ?? "", difference };
@@ -73,6 +73,12 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
     years: found.years,
     not_on_map: found.offMap,
   };
+}
+
+/** Sections the pages have a place of their own for, by heading; others keep the slug of theirs. */
+function sectionId(title: string): string {
+  const slug = slugOf(title) || "text";
+  return slug === "how-to-know-it" ? "know" : slug;
 }
 
 /** One row a caste of the settings that has records, in their order, and "not stated" last. */

@@ -2,7 +2,7 @@ import type { Database } from "../engine/database.ts";
 import type { TaxonFile } from "./contracts.ts";
 
 /**
- * For every taxon the hectads where it was not recorded in the compared periods and which are not covered for it in
+ * For every taxon the hectads where it was never recorded and which are not covered for it in
  * one or both: what the maps hatch. Land squares nobody visited are covered in neither.
  *
  * @param onePeriod with one period a square is either covered or not
@@ -14,7 +14,7 @@ export async function uncoveredSquares(database: Database, taxonIds: readonly st
   const all = new Map<string, TaxonFile["uncovered"]>(taxonIds.map((id) => [id, { neither: never.map(({ square }) => square), later_only: [], earlier_only: [] }]));
   await database.batches(
     `SELECT taxon_id, square, covered_from, covered_to FROM square_states
-     WHERE resolution_m = 10000 AND state IS NULL AND NOT (covered_from AND covered_to) ORDER BY taxon_id, square`,
+     WHERE resolution_m = 10000 AND NOT recorded_ever AND NOT (covered_from AND covered_to) ORDER BY taxon_id, square`,
     (columns, size) => {
       for (let index = 0; index < size; index += 1) {
         const uncovered = all.get(String(columns["taxon_id"]?.[index]));
