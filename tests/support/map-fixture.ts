@@ -4,6 +4,7 @@
  */
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import type { FeatureCollection } from "geojson";
 import { type GridId, isRefusal } from "../../src/grids/grid.ts";
 import { gridNamed } from "../../src/grids/index.ts";
 import { cornersOf } from "../../src/grids/squares.ts";
@@ -25,6 +26,11 @@ export function landRows(): { grid: GridId; territory: string; hectad: string; t
     const [grid = "", territory = "", hectad = "", tetrads = ""] = line.split(",");
     return { grid: grid as GridId, territory, hectad, tetrads };
   });
+}
+
+/** The demonstration's coast in longitude and latitude. */
+export function landOverview(): FeatureCollection {
+  return JSON.parse(readFileSync(fileURLToPath(new URL("../../content/basemap/land-overview.geojson", import.meta.url)), "utf8")) as FeatureCollection;
 }
 
 /** A number from 0 to below 1 that depends on its inputs alone (FNV-1a with a final mix). */

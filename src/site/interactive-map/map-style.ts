@@ -70,14 +70,14 @@ export function mapStyle(archive: string, colours: MapColours, land: boolean): S
 }
 
 /**
- * The hatch as an image: lines at 45°, 4 px apart, that join where the image repeats.
+ * The hatch as an image: lines at 45°, 3 px apart, that join where the image repeats.
  *
  * @param colour hexadecimal, #rrggbb or #rgb
- * @returns RGBA pixels of 16 × 16 for a pixel ratio of 2
+ * @returns RGBA pixels of 12 × 12 for a pixel ratio of 2
  */
 export function hatchImage(colour: string): { width: number; height: number; data: Uint8Array } {
-  const size = 16;
-  const apart = 8;
+  const size = 12;
+  const apart = 6;
   const rgb = hexColour(colour);
   const data = new Uint8Array(size * size * 4);
   for (let y = 0; y < size; y += 1) {
