@@ -4,6 +4,7 @@ import { basename, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Command, CommanderError, Option } from "commander";
 import { Mistake } from "../mistake.ts";
+import { settingsReference } from "../scheme/settings-reference.ts";
 import { type Answer, answerInWords } from "./answer.ts";
 import { buildAtlas } from "./build-atlas.ts";
 import { checkScheme } from "./check-records.ts";
@@ -63,6 +64,7 @@ export function program(): Command {
   cli.command("check").description("check content and records without writing a site; findings go to review/ in the scheme's folder").addOption(CONTENT).addOption(MEMORY).addOption(JSON_OUTPUT).addOption(QUIET).action(runCheck);
   cli.command("serve").description("serve a built atlas to this machine").addOption(OUT).addOption(BASE).addOption(PORT).action(runServe);
   cli.command("new <folder>").description("make a new scheme's folder from a small commented template").action(runNew);
+  cli.command("settings").description("print every setting of atlas.yaml with its default and meaning").action(() => process.stdout.write(settingsReference()));
   cli.command("start", { hidden: true }).description("build the demonstration and serve it").addOption(OUT).addOption(PORT).addOption(QUIET).action(runStart);
   return cli;
 }

@@ -65,10 +65,12 @@ export function methodStatements(scheme: Scheme, counts: MethodCounts): Statemen
 }
 
 function gridSentences({ settings, territories }: Scheme): string[] {
-  return territories.map(({ id, name, grid, datum }) => {
+  return territories.map(({ id, name, grid, datum, gridShift }) => {
     const system = gridNamed(grid, { channelIslandsDatum: datum });
     const crs = { british: "EPSG:27700", irish: "EPSG:29903", "channel-islands": datum === "ED50" ? "EPSG:23030" : "EPSG:32630", laea: "EPSG:3035", mgrs: "" }[grid];
-    const accuracy = crs === "" ? "" : ` (${crs}; coordinates are brought to it to about ${coordinateSystem(crs).accuracy} m)`;
+    const metres = gridShift?.accuracy ?? (crs === "" ? 0 : coordinateSystem(crs).accuracy);
+    const by = gridShift === null ? "" : ` by the grid-shift file ${escapeHtml(gridShift.name)}`;
+    const accuracy = crs === "" ? "" : ` (${crs}; coordinates are brought to it${by} to about ${metres} m)`;
     const assumed = grid === "channel-islands" ? ` References are taken to be on ${datum}: that is a setting, for the references do not say.` : "";
     return `${escapeHtml(settings.territories.find((territory) => territory.id === id)?.name ?? name)} uses the ${escapeHtml(system.name)}${accuracy}.${assumed}`;
   });

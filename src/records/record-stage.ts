@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import type { Database } from "../engine/database.ts";
 import { sqlBeside } from "../engine/database.ts";
+import { readGridShift } from "../geodesy/grid-shift.ts";
 import { makeTerritory, inTerritory } from "../geodesy/territory.ts";
 import { resolveCrs } from "../geodesy/resolve-crs.ts";
 import { gridNamed } from "../grids/index.ts";
@@ -43,11 +45,14 @@ export async function interpretRecords(database: Database, scheme: Scheme, files
 
 /** Territories of a scheme ready for placing: each with its grid and its polygon's test. */
 export function placingTerritories(scheme: Scheme): PlacingTerritory[] {
-  return scheme.territories.map(({ id, grid, datum, polygon }) => {
+  return scheme.territories.map(({ id, grid, datum, polygon, gridShift }) => {
     const area = polygon === null ? null : makeTerritory(id, polygon);
     return {
       id,
-      grid: gridNamed(grid, { channelIslandsDatum: datum }),
+      grid: gridNamed(grid, {
+        channelIslandsDatum: datum,
+        britishGridShift: gridShift === null ? undefined : readGridShift(readFileSync(gridShift.path), { ...gridShift, datum: "EPSG:4277" }),
+      }),
       holds: (longitude, latitude) => area === null || inTerritory(longitude, latitude, area),
     };
   });

@@ -21,6 +21,13 @@ export const TerritorySetting = z.strictObject({
   name: z.string().describe("as shown"),
   grid: z.enum(["british", "irish", "channel-islands", "laea", "mgrs"]).describe("the grid used there"),
   datum: z.enum(["ED50", "WGS84"]).default("ED50").describe("of Channel Islands references only"),
+  grid_shift: z
+    .strictObject({
+      file: relativePath.describe("NTv2 file (.gsb) from the territory's datum to ETRS89"),
+      accuracy_m: z.number().positive().describe("as its publisher states"),
+    })
+    .optional()
+    .describe("national grid-shift file for the British grid; coordinates are brought to the grid by it instead of seven parameters"),
   inset: z.enum(["south-east", "south-west", "north-east", "north-west"]).optional().describe("draw it in a corner of the map"),
 });
 

@@ -1,3 +1,6 @@
+import { createHash } from "node:crypto";
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import type { MultiPolygon, Polygon } from "geojson";
 import { z } from "zod";
 import { Mistake } from "../mistake.ts";
@@ -11,6 +14,8 @@ export interface TerritoryArea {
   grid: Settings["territories"][number]["grid"];
   datum: "ED50" | "WGS84";
   polygon: Polygon | MultiPolygon | null;
+  /** National grid-shift file, with the hash of its content; null where seven parameters are used. */
+  gridShift: { path: string; name: string; accuracy: number; sha256: string } | null;
 }
 
 const ring = z.array(z.array(z.number()).min(2)).min(4);
@@ -34,12 +39,20 @@ const TerritoryFile = z.object({
 export function readTerritories(folder: string, settings: Settings): TerritoryArea[] {
   const file = settings.territory_polygons;
   const polygons = file === undefined ? new Map<string, Polygon | MultiPolygon>() : readPolygons(folder, file);
-  return settings.territories.map(({ id, name, grid, datum }) => {
+  return settings.territories.map(({ id, name, grid, datum, grid_shift }) => {
     const polygon = polygons.get(id) ?? null;
     if (polygon === null && file !== undefined)
       throw new Mistake(`territory “${id}”`, `has no polygon in ${file}`, `give a feature the property "territory": "${id}"`, { file: "atlas.yaml" });
-    return { id, name, grid, datum, polygon };
+    return { id, name, grid, datum, polygon, gridShift: grid_shift === undefined ? null : gridShiftFile(folder, grid_shift, grid) };
   });
+}
+
+function gridShiftFile(folder: string, { file, accuracy_m }: { file: string; accuracy_m: number }, grid: string): TerritoryArea["gridShift"] {
+  const where = { file: "atlas.yaml" };
+  if (grid !== "british") throw new Mistake("grid_shift", `is set for the ${grid} grid`, "only the British grid uses one", where);
+  const path = join(folder, file);
+  if (!existsSync(path)) throw new Mistake("grid_shift", `names ${file}, which is not there`, "put the file there, or take the setting out", where);
+  return { path, name: file, accuracy: accuracy_m, sha256: createHash("sha256").update(readFileSync(path)).digest("hex") };
 }
 
 function readPolygons(folder: string, file: string): Map<string, Polygon | MultiPolygon> {
