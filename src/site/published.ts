@@ -2,7 +2,15 @@ import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import type { z } from "zod";
 import { Mistake } from "../mistake.ts";
-import { AccountingFile, AtlasFile, DownloadsFile, PageFile, SquareFile, SquaresFile, TaxonFile } from "../publishing/contracts.ts";
+import {
+  AccountingFile,
+  AtlasFile,
+  DownloadsFile,
+  PageFile,
+  SquareFile,
+  SquaresFile,
+  TaxonFile,
+} from "../publishing/contracts.ts";
 
 /**
  * The folder of published tables the site is built from.
@@ -13,7 +21,11 @@ import { AccountingFile, AtlasFile, DownloadsFile, PageFile, SquareFile, Squares
 export function publishedFolder(): string {
   const folder = process.env["ATLAS_PUBLISHED"] ?? "";
   if (folder === "" || !existsSync(folder)) {
-    throw new Mistake("ATLAS_PUBLISHED", folder === "" ? "is not set" : `names no folder: ${folder}`, "give it the folder of published tables");
+    throw new Mistake(
+      "ATLAS_PUBLISHED",
+      folder === "" ? "is not set" : `names no folder: ${folder}`,
+      "give it the folder of published tables",
+    );
   }
   return folder;
 }
@@ -23,7 +35,12 @@ function read<T>(name: string, contract: z.ZodType<T>): T {
   const parsed = contract.safeParse(JSON.parse(readFileSync(file, "utf8")));
   if (parsed.success) return parsed.data;
   const issue = parsed.error.issues[0];
-  throw new Mistake(issue?.path.join(".") ?? "the file", `does not keep its contract (${issue?.message ?? "unknown"})`, "publish the atlas again", { file });
+  throw new Mistake(
+    issue?.path.join(".") ?? "the file",
+    `does not keep its contract (${issue?.message ?? "unknown"})`,
+    "publish the atlas again",
+    { file },
+  );
 }
 
 /** Keeps the answer for the folder it was read from: one build reads one folder, a test several. */

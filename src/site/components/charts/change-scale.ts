@@ -35,10 +35,14 @@ export function changeScale(rows: readonly ChangeRow[]): ChangeScale {
   const reach = [0.35, 1, 2, 3].find((limit) => widest <= limit) ?? 3;
   const x = scaleLinear([-reach, reach], [3, 97]).clamp(true);
   const place = (ratio: number) => Math.round(x(doublings(ratio)) * 10) / 10;
-  const named = reach < 1 ? [-0.2, 0, 0.25] : reach === 1 ? [-0.5, 0, 1] : reach === 2 ? [-0.75, -0.5, 0, 1, 3] : [-0.75, 0, 3];
+  const named =
+    reach < 1 ? [-0.2, 0, 0.25] : reach === 1 ? [-0.5, 0, 1] : reach === 2 ? [-0.75, -0.5, 0, 1, 3] : [-0.75, 0, 3];
   return {
     zero: place(0),
-    ticks: named.map((ratio) => ({ label: ratio === 0 ? "0" : `${ratio > 0 ? "+" : "−"}${Math.abs(ratio) * 100} %`, at: place(ratio) })),
+    ticks: named.map((ratio) => ({
+      label: ratio === 0 ? "0" : `${ratio > 0 ? "+" : "−"}${Math.abs(ratio) * 100} %`,
+      at: place(ratio),
+    })),
     mark(row) {
       const ratios = ratiosOf(row);
       if (ratios === undefined) return undefined;
@@ -49,7 +53,14 @@ export function changeScale(rows: readonly ChangeRow[]): ChangeScale {
 }
 
 /** Net change and its interval as shares of the squares of the earlier period. */
-function ratiosOf({ judged, net, retained, lost, interval_low, interval_high }: ChangeRow): { low: number; high: number; net: number } | undefined {
+function ratiosOf({
+  judged,
+  net,
+  retained,
+  lost,
+  interval_low,
+  interval_high,
+}: ChangeRow): { low: number; high: number; net: number } | undefined {
   const earlier = retained + lost;
   if (!judged || interval_low === null || interval_high === null || earlier === 0) return undefined;
   return { low: interval_low / earlier, high: interval_high / earlier, net: net / earlier };

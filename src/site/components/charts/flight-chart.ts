@@ -29,7 +29,11 @@ export interface FlightChart {
  * @returns path data; a caste without records has empty paths
  * @example flightChart([counts], visits, 150).rows[0]?.solid // "M7.16 60V51.9h.68V60z…"
  */
-export function flightChart(castes: readonly (readonly number[])[], visits: readonly number[], fewest: number): FlightChart {
+export function flightChart(
+  castes: readonly (readonly number[])[],
+  visits: readonly number[],
+  fewest: number,
+): FlightChart {
   const rows = castes.map(shares);
   const effort = shares(visits);
   const y = scaleLinear([0, Math.max(1 / 36, ...effort, ...rows.flat())], [FLIGHT_HEIGHT, HEADROOM]);
@@ -38,8 +42,12 @@ export function flightChart(castes: readonly (readonly number[])[], visits: read
     effortArea: `M0 ${FLIGHT_HEIGHT}${step}H36V${FLIGHT_HEIGHT}z`,
     effortLine: `M0 ${short(y(effort[0] ?? 0))}${step}H36`,
     rows: rows.map((row) => {
-      const bar = (share: number, third: number) => `M${short(third + BAR.left)} ${FLIGHT_HEIGHT}V${short(y(share))}h${BAR.width}V${FLIGHT_HEIGHT}z`;
-      const drawn = (few: boolean) => row.map((share, third) => (share > 0 && (visits[third] ?? 0) < fewest === few ? bar(share, third) : "")).join("");
+      const bar = (share: number, third: number) =>
+        `M${short(third + BAR.left)} ${FLIGHT_HEIGHT}V${short(y(share))}h${BAR.width}V${FLIGHT_HEIGHT}z`;
+      const drawn = (few: boolean) =>
+        row
+          .map((share, third) => (share > 0 && (visits[third] ?? 0) < fewest === few ? bar(share, third) : ""))
+          .join("");
       return { solid: drawn(false), open: drawn(true) };
     }),
   };

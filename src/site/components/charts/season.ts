@@ -56,7 +56,12 @@ export function season(counts: readonly number[]): Season | undefined {
   if (counts.reduce((sum, count) => sum + count, 0) < FEWEST_FOR_SEASON) return undefined;
   const valley = valleyOf(counts);
   const parts =
-    valley === undefined ? [counts] : [counts.map((count, third) => (third < valley ? count : 0)), counts.map((count, third) => (third < valley ? 0 : count))];
+    valley === undefined
+      ? [counts]
+      : [
+          counts.map((count, third) => (third < valley ? count : 0)),
+          counts.map((count, third) => (third < valley ? 0 : count)),
+        ];
   return {
     thin: { from: quantile(counts, 0.1), to: quantile(counts, 0.9) },
     thick: parts.map((part) => ({ from: quantile(part, 0.25), to: quantile(part, 0.75) })),
@@ -74,7 +79,12 @@ function valleyOf(counts: readonly number[]): number | undefined {
     const right = smooth.slice(third + 1);
     const deep = height < 0.4 * Math.min(Math.max(0, ...left), Math.max(0, ...right));
     const shares = [left, right].map((side) => side.reduce((sum, count) => sum + count, 0) / all);
-    if (deep && shares.every((share) => share >= 0.15) && height < (best === undefined ? Infinity : (smooth[best] ?? 0))) best = third;
+    if (
+      deep &&
+      shares.every((share) => share >= 0.15) &&
+      height < (best === undefined ? Infinity : (smooth[best] ?? 0))
+    )
+      best = third;
   }
   return best;
 }

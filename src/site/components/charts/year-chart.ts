@@ -28,18 +28,29 @@ interface YearRow {
  * @returns undefined without records
  * @example yearChart([{ year: 2000, records: 4 }], [], [])?.bars // "M.16 100V4h.68V100z"
  */
-export function yearChart(years: readonly YearRow[], effort: readonly { year: number; visits: number }[], provisional: readonly number[]): YearChart | undefined {
+export function yearChart(
+  years: readonly YearRow[],
+  effort: readonly { year: number; visits: number }[],
+  provisional: readonly number[],
+): YearChart | undefined {
   const recorded = years.filter(({ records }) => records > 0);
   if (recorded.length === 0) return undefined;
-  const known = [...recorded.map(({ year }) => year), ...effort.filter(({ visits }) => visits > 0).map(({ year }) => year)];
+  const known = [
+    ...recorded.map(({ year }) => year),
+    ...effort.filter(({ visits }) => visits > 0).map(({ year }) => year),
+  ];
   const [first, last] = [Math.min(...known), Math.max(...known)];
   const all = Array.from({ length: last - first + 1 }, (_, index) => first + index);
   const records = all.map((year) => years.find((row) => row.year === year)?.records ?? 0);
   const visits = all.map((year) => effort.find((row) => row.year === year)?.visits ?? 0);
   const yRecords = scaleLinear([0, Math.max(1, ...records)], [YEARS_HEIGHT, 4]);
   const yVisits = scaleLinear([0, Math.max(1, ...visits)], [YEARS_HEIGHT, 4]);
-  const bar = (index: number) => `M${short(index + 0.16)} ${YEARS_HEIGHT}V${short(yRecords(records[index] ?? 0))}h.68V${YEARS_HEIGHT}z`;
-  const drawn = (open: boolean) => all.map((year, index) => ((records[index] ?? 0) > 0 && provisional.includes(year) === open ? bar(index) : "")).join("");
+  const bar = (index: number) =>
+    `M${short(index + 0.16)} ${YEARS_HEIGHT}V${short(yRecords(records[index] ?? 0))}h.68V${YEARS_HEIGHT}z`;
+  const drawn = (open: boolean) =>
+    all
+      .map((year, index) => ((records[index] ?? 0) > 0 && provisional.includes(year) === open ? bar(index) : ""))
+      .join("");
   const step = visits.map((number, index) => `${index === 0 ? "" : `H${index}`}V${short(yVisits(number))}`).join("");
   return {
     first,
@@ -68,7 +79,11 @@ export interface Bracket {
  * @param years records by year
  * @example brackets({ first: 1990, last: 2009 }, [{ id: "a", label: "1990–1999", from: 1990, to: 1999 }], []).map(({ from, to }) => [from, to]) // [[0, 50], [50, 100]]
  */
-export function brackets({ first, last }: Pick<YearChart, "first" | "last">, periods: readonly Period[], years: readonly YearRow[]): Bracket[] {
+export function brackets(
+  { first, last }: Pick<YearChart, "first" | "last">,
+  periods: readonly Period[],
+  years: readonly YearRow[],
+): Bracket[] {
   const width = last - first + 1;
   const made: Bracket[] = [];
   const add = (from: number, to: number, used: boolean, label: string) => {

@@ -14,7 +14,10 @@ const STATUSES: readonly Row["status"][] = ["used", "held", "not used"];
  */
 export function fates(rows: readonly Row[]): Fate[] {
   return STATUSES.flatMap((status) => {
-    const reasons = Map.groupBy(rows.filter((row) => row.status === status), ({ reason }) => reason);
+    const reasons = Map.groupBy(
+      rows.filter((row) => row.status === status),
+      ({ reason }) => reason,
+    );
     return [...reasons]
       .map(([reason, same]) => ({ status, reason, records: same.reduce((sum, { records }) => sum + records, 0) }))
       .sort((one, other) => other.records - one.records || one.reason.localeCompare(other.reason, "en"));

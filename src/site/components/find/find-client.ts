@@ -30,7 +30,8 @@ function start(form: HTMLFormElement): void {
     if (text === "") return;
     const wanted = folded(text);
     const known = await names().catch((): Entry[] => []);
-    const found = known.find(({ name }) => folded(name) === wanted) ?? known.find(({ name }) => folded(name).includes(wanted));
+    const found =
+      known.find(({ name }) => folded(name) === wanted) ?? known.find(({ name }) => folded(name).includes(wanted));
     const hectad = hectadOfReference(text);
     if (hectad !== undefined) {
       const place = `${top}squares/${hectad.toLowerCase()}/`;

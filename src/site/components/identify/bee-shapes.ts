@@ -25,7 +25,10 @@ function segment(index: number): string {
   const [from = 0, to = 0] = SEGMENT_ENDS.slice(index, index + 2);
   const name = `T${index + 1}`;
   const rows = to - from > 18 ? 3 : 2;
-  const hairs = Array.from({ length: rows }, (_, row) => `M-46 ${(from + 5 + (row * (to - from)) / rows).toFixed(1)}q46 13 92 0`).join("");
+  const hairs = Array.from(
+    { length: rows },
+    (_, row) => `M-46 ${(from + 5 + (row * (to - from)) / rows).toFixed(1)}q46 13 92 0`,
+  ).join("");
   const last = index === SEGMENT_ENDS.length - 2;
   return [
     `<clipPath id="bee-clip-${name}"><path d="M-60 ${from}Q0 ${from + 13} 60 ${from}V${to}Q0 ${to + 13}-60 ${to}Z"/></clipPath>`,

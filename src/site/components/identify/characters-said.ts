@@ -22,9 +22,11 @@ export function settledBy(characters: readonly Character[], labels: ReadonlyMap<
   const settling = characters.filter(({ reliability }) => reliability === "settles").slice(0, 4);
   if (settling.length === 0) return "";
   const said = settling.map(({ part, state, castes, form, note }) => {
-    const whom = castes.length === 0 ? "" : ` in ${listed(castes.map((caste) => plural(small(labels.get(caste) ?? caste))))}`;
-    const how = state === "varies" && note !== "" ? small(note.replace(/\.$/, "")) : state;
-    return `**${partName(part)} ${how}**${form === "" ? "" : ` (${form} form)`}${whom}`;
+    const whom =
+      castes.length === 0 ? "" : ` in ${listed(castes.map((caste) => plural(small(labels.get(caste) ?? caste))))}`;
+    const worded = (state === "varies" || state === "none" || state === "absent") && note !== "";
+    const how = worded ? small((note.split(/[:.]/)[0] ?? note).trim()) : state;
+    return `**${partName(part)}${/^[a-z]+$/i.test(how) ? "" : ":"} ${how}**${form === "" ? "" : ` (${form} form)`}${whom}`;
   });
   return `What settles it: ${said.join("; ")}.`;
 }
@@ -42,12 +44,21 @@ export interface PartNote {
  * @returns in the order of the characters; sizes are left out, they have bars of their own
  * @example partNotes(characters, new Set(["T4"]), labels)[0] // { part: "T4", text: "red. The red begins with a clean edge." }
  */
-export function partNotes(characters: readonly Character[], drawn: ReadonlySet<string>, labels: ReadonlyMap<string, string>): PartNote[] {
+export function partNotes(
+  characters: readonly Character[],
+  drawn: ReadonlySet<string>,
+  labels: ReadonlyMap<string, string>,
+): PartNote[] {
   return characters.flatMap(({ part, state, castes, form, note, reliability, evidence }) => {
     if (part === "size" || (drawn.has(part) && note === "" && reliability !== "misleads")) return [];
     const whom = [...castes.map((caste) => small(labels.get(caste) ?? caste)), form].filter(Boolean).join(", ");
     const means = evidence === "specimen" ? " Needs a specimen." : "";
     const caution = reliability === "misleads" ? " Misleads." : "";
-    return [{ part: `${capital(partName(part))}${whom === "" ? "" : ` (${whom})`}`, text: `${state === "varies" ? (note === "" ? "varies." : `varies: ${note}`) : `${state}.${note === "" ? "" : ` ${note}`}`}${means}${caution}` }];
+    return [
+      {
+        part: `${capital(partName(part))}${whom === "" ? "" : ` (${whom})`}`,
+        text: `${state === "varies" ? (note === "" ? "varies." : `varies: ${note}`) : `${state}.${note === "" ? "" : ` ${note}`}`}${means}${caution}`,
+      },
+    ];
   });
 }

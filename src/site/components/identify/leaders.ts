@@ -25,7 +25,11 @@ export function placeFigure(rows: readonly PlanRow[], height: number): Placing {
   const tall = rows.length * ROW;
   const scale = Math.round((tall / height) * 1000) / 1000;
   const middle = Math.round(tall * 0.49);
-  const places = rows.flatMap(({ ring }, index) => (ring === undefined ? [] : [{ x: tenth(BODY_X + ring[0] * scale), y: tenth(middle + ring[1] * scale), row: index * ROW + ROW / 2 }]));
+  const places = rows.flatMap(({ ring }, index) =>
+    ring === undefined
+      ? []
+      : [{ x: tenth(BODY_X + ring[0] * scale), y: tenth(middle + ring[1] * scale), row: index * ROW + ROW / 2 }],
+  );
   return {
     height: tall,
     transform: `translate(${BODY_X} ${middle}) scale(${scale})`,

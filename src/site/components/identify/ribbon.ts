@@ -4,7 +4,18 @@ import type { PlanRow } from "./body-plan.ts";
 
 /** Colours of pile and wing that are drawn; any other state is shown as its word alone. */
 export const PILES = [
-  "black", "yellow", "lemon", "white", "red", "orange", "buff", "ginger", "brown", "grey", "smoky", "clear",
+  "black",
+  "yellow",
+  "lemon",
+  "white",
+  "red",
+  "orange",
+  "buff",
+  "ginger",
+  "brown",
+  "grey",
+  "smoky",
+  "clear",
 ] as const;
 export type Pile = (typeof PILES)[number];
 
@@ -42,11 +53,17 @@ export function partState(rows: readonly Pick<Character, "state" | "note">[]): P
   const [first] = rows;
   if (first === undefined) return undefined;
   const named = rows.map(({ state }) => state).filter((state) => state !== "varies");
-  const words = named.length > 0 ? named : (first.note.split(/[:.]/)[0] ?? "").match(/\p{L}+/gu)?.filter(isPile) ?? [];
+  const words =
+    named.length > 0 ? named : ((first.note.split(/[:.]/)[0] ?? "").match(/\p{L}+/gu)?.filter(isPile) ?? []);
   const piles = [...new Set(words.filter(isPile))].slice(0, 2);
-  if (named.length === 1 && (named[0] === "absent" || named[0] === "none")) return { words: "none", piles: [], absent: true };
+  if (named.length === 1 && (named[0] === "absent" || named[0] === "none"))
+    return { words: "none", piles: [], absent: true };
   if (rows.some(({ state }) => state === "varies") || named.length > 1) {
-    return { words: piles.length > 1 ? piles.join(" or ") : "varies", piles: piles.length > 1 ? piles : [], absent: false };
+    return {
+      words: piles.length > 1 ? piles.join(" or ") : "varies",
+      piles: piles.length > 1 ? piles : [],
+      absent: false,
+    };
   }
   return { words: named[0] ?? first.state, piles, absent: false };
 }
@@ -61,16 +78,27 @@ export function partState(rows: readonly Pick<Character, "state" | "note">[]): P
  * @returns at least one column, with empty states where nothing is described
  * @example ribbonColumns(redTailed, plan.rows, labels).map(({ label }) => label) // ["Queen, worker", "Male"]
  */
-export function ribbonColumns({ castes, characters }: Described, rows: readonly PlanRow[], labels: ReadonlyMap<string, string>): RibbonColumn[] {
+export function ribbonColumns(
+  { castes, characters }: Described,
+  rows: readonly PlanRow[],
+  labels: ReadonlyMap<string, string>,
+): RibbonColumn[] {
   const telling = characters.filter(({ reliability }) => reliability !== "misleads");
   const forms = ["", ...new Set(telling.map(({ form }) => form).filter(Boolean))];
   return forms.flatMap((form) => mergeAlike(castes, (caste) => statesOf(telling, rows, caste, form), labels, form));
 }
 
-function statesOf(characters: readonly Character[], rows: readonly PlanRow[], caste: string, form: string): Map<string, PartState> {
+function statesOf(
+  characters: readonly Character[],
+  rows: readonly PlanRow[],
+  caste: string,
+  form: string,
+): Map<string, PartState> {
   const states = new Map<string, PartState>();
   for (const { id } of rows) {
-    const here = characters.filter((character) => character.part.toLowerCase() === id.toLowerCase() && holdsFor(character, caste));
+    const here = characters.filter(
+      (character) => character.part.toLowerCase() === id.toLowerCase() && holdsFor(character, caste),
+    );
     const ofForm = here.filter((character) => character.form === form);
     const state = partState(nearest(ofForm.length > 0 ? ofForm : here.filter((character) => character.form === "")));
     if (state !== undefined) states.set(id, state);
@@ -102,12 +130,26 @@ function mergeAlike(
     if (same === undefined) groups.push({ castes: caste === "" ? [] : [caste], states: own, key });
     else same.castes.push(caste);
   }
-  return groups.map((group) => ({ label: columnLabel(group.castes, castes, labels, form), castes: group.castes, states: group.states }));
+  return groups.map((group) => ({
+    label: columnLabel(group.castes, castes, labels, form),
+    castes: group.castes,
+    states: group.states,
+  }));
 }
 
-function columnLabel(castes: readonly string[], all: readonly string[], labels: ReadonlyMap<string, string>, form: string): string {
+function columnLabel(
+  castes: readonly string[],
+  all: readonly string[],
+  labels: ReadonlyMap<string, string>,
+  form: string,
+): string {
   const suffix = form === "" ? "" : `, ${form} form`;
-  if (castes.length === all.length) return form === "" ? (all.length > 1 ? "All castes" : castes.map((caste) => labels.get(caste) ?? caste).join("") || "Adult") : `${capital(form)} form`;
+  if (castes.length === all.length)
+    return form === ""
+      ? all.length > 1
+        ? "All castes"
+        : castes.map((caste) => labels.get(caste) ?? caste).join("") || "Adult"
+      : `${capital(form)} form`;
   return capital(castes.map((caste) => small(labels.get(caste) ?? caste)).join(", ")) + suffix;
 }
 
@@ -140,6 +182,8 @@ export function bodyInWords({ states }: RibbonColumn, rows: readonly PlanRow[]):
     if (run?.words === words) run.last = label;
     else runs.push({ first: label, last: label, words });
   }
-  const said = runs.map(({ first, last, words }) => `${first === last ? small(first) : `${small(first)} to ${small(last)}`} ${words}`);
+  const said = runs.map(
+    ({ first, last, words }) => `${first === last ? small(first) : `${small(first)} to ${small(last)}`} ${words}`,
+  );
   return said.length === 0 ? "" : `${capital(said.join("; "))}.`;
 }

@@ -12,13 +12,22 @@ const WHOLE_HEAD = new Set(["black", "ginger", "brown", "orange"]);
  * @param mini the small body, whose legs are drawn only where they have a colour of their own
  * @example shapeClass({ shape: "bee-T4", row: "T4" }, column, false) // "pile-red"
  */
-export function shapeClass({ row, className, castes, exceptCastes }: PlanShape, column: RibbonColumn, mini: boolean): string | undefined {
+export function shapeClass(
+  { row, className, castes, exceptCastes }: PlanShape,
+  column: RibbonColumn,
+  mini: boolean,
+): string | undefined {
   const caste = column.castes[0] ?? "";
   if ((castes !== undefined && !castes.includes(caste)) || (exceptCastes?.includes(caste) ?? false)) return undefined;
   if (row === undefined) return className;
   const state = column.states.get(row);
   const pile = state?.piles[0];
-  if (className === "head") return pile !== undefined && WHOLE_HEAD.has(pile) ? `pile-${pile}` : pile === undefined ? "pile-unknown" : "pile-black";
+  if (className === "head")
+    return pile !== undefined && WHOLE_HEAD.has(pile)
+      ? `pile-${pile}`
+      : pile === undefined
+        ? "pile-unknown"
+        : "pile-black";
   if (row === "wings") return pile === "smoky" ? "wing-smoky" : "wing-clear";
   if (row === "hind-leg") {
     if (state?.absent ?? false) return mini ? undefined : "pile-bare";

@@ -14,7 +14,10 @@ export interface FirstSeenGroup {
  * @returns empty where the scheme has no such groups
  * @example firstSeenGroups(atlas)[0]?.taxa.map(({ slug }) => slug) // ["red-tailed", "red-tailed-cuckoo"]
  */
-export function firstSeenGroups({ first_seen_groups, taxa }: Pick<AtlasFile, "first_seen_groups" | "taxa">): FirstSeenGroup[] {
+export function firstSeenGroups({
+  first_seen_groups,
+  taxa,
+}: Pick<AtlasFile, "first_seen_groups" | "taxa">): FirstSeenGroup[] {
   return first_seen_groups.flatMap(({ id, title, look_at }) => {
     const members = taxa
       .filter(({ first_seen }) => first_seen === id)

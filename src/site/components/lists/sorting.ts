@@ -12,8 +12,10 @@ export type Order = (typeof ORDERS)[number];
  * @example inOrder(taxa, "name").map(({ short_name }) => short_name) // ["Buff-tailed", "Red-tailed"]
  */
 export function inOrder(taxa: readonly TaxonSummary[], order: Order): TaxonSummary[] {
-  const byName = (one: TaxonSummary, other: TaxonSummary) => one.vernacular_name.localeCompare(other.vernacular_name, "en");
-  const bySquares = (one: TaxonSummary, other: TaxonSummary) => other.hectads_latest - one.hectads_latest || byName(one, other);
+  const byName = (one: TaxonSummary, other: TaxonSummary) =>
+    one.vernacular_name.localeCompare(other.vernacular_name, "en");
+  const bySquares = (one: TaxonSummary, other: TaxonSummary) =>
+    other.hectads_latest - one.hectads_latest || byName(one, other);
   const change = ({ change: row }: TaxonSummary) => (row?.judged === true ? (row.net_percent ?? -Infinity) : -Infinity);
   const byChange = (one: TaxonSummary, other: TaxonSummary) => change(other) - change(one) || bySquares(one, other);
   return [...taxa].sort(order === "name" ? byName : order === "change" ? byChange : bySquares);

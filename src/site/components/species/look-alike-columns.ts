@@ -1,7 +1,7 @@
 import type { TaxonFile } from "../../../publishing/contracts.ts";
+import type { DrawnTaxon } from "../identify/bodies.ts";
 import type { PlanRow } from "../identify/body-plan.ts";
 import { type RibbonColumn, ribbonColumns } from "../identify/ribbon.ts";
-import type { DrawnTaxon } from "../identify/bodies.ts";
 
 /**
  * Look-alikes of the atlas that have a body, beside the ribbon of a taxon: for each the column of its first caste.
@@ -23,7 +23,9 @@ export function lookAlikeColumns(
     .flatMap(({ slug }) => {
       const body = slug === null ? undefined : drawn.get(slug);
       const column = body === undefined ? undefined : ribbonColumns(body, rows, labels)[0];
-      return slug === null || column === undefined || column.states.size === 0 ? [] : [{ name: shortName(slug), column }];
+      return slug === null || column === undefined || column.states.size === 0
+        ? []
+        : [{ name: shortName(slug), column }];
     })
     .slice(0, Math.max(0, most));
 }

@@ -42,12 +42,17 @@ export function blocksOf(hectads: readonly HectadSummary[]): Block[] {
   const top = Math.max(...made.map(({ north }) => north));
   return made
     .sort((one, other) => other.north - one.north || one.east - other.east)
-    .map(({ name, cells, east, north }) => ({ name, column: east - west, row: top - north, cells: cells.sort((one, other) => one.row - other.row || one.column - other.column) }));
+    .map(({ name, cells, east, north }) => ({
+      name,
+      column: east - west,
+      row: top - north,
+      cells: cells.sort((one, other) => one.row - other.row || one.column - other.column),
+    }));
 }
 
 /** Which tenth of its block a coordinate lies in; grids with an offset origin too, because codes count from it. */
 function within(metres: number): number {
-  return (((Math.floor(metres / HECTAD) % 10) + 10) % 10);
+  return ((Math.floor(metres / HECTAD) % 10) + 10) % 10;
 }
 
 function blockName(code: string, east: number, north: number): string {

@@ -21,7 +21,9 @@ const ORDER: readonly SquareState[] = ["retained", "gained", "lost", "not_compar
  *
  * @example countStates([{ state: "lost" }, { state: "lost" }]) // [{ state: "lost", number: 2 }]
  */
-export function countStates(taxa: readonly { readonly state: SquareState }[]): { state: SquareState; number: number }[] {
+export function countStates(
+  taxa: readonly { readonly state: SquareState }[],
+): { state: SquareState; number: number }[] {
   return ORDER.flatMap((state) => {
     const number = taxa.filter((taxon) => taxon.state === state).length;
     return number === 0 ? [] : [{ state, number }];

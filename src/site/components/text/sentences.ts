@@ -22,7 +22,10 @@ export function since(period: Period): string {
  * @param periods of the atlas, in order; with one period only the total is given
  * @example rangeSentence({ hectads: 1379, hectads_latest: 1203 }, periods) // "Recorded in **1,379** 10 km squares, **1,203** of them since 2006."
  */
-export function rangeSentence({ hectads, hectads_latest }: Pick<TaxonFile, "hectads" | "hectads_latest">, periods: readonly Period[]): Sentence {
+export function rangeSentence(
+  { hectads, hectads_latest }: Pick<TaxonFile, "hectads" | "hectads_latest">,
+  periods: readonly Period[],
+): Sentence {
   if (hectads === 0) return "No record names a 10 km square.";
   const latest = periods.at(-1);
   const squares = `Recorded in **${inWords(hectads)}** 10 km ${hectads === 1 ? "square" : "squares"}`;
@@ -43,7 +46,9 @@ export function flightSentence(rows: readonly SeasonRow[]): Sentence {
   const [first, ...later] = speaking.filter(({ total }) => total >= FEWEST_FOR_SEASON);
   if (first === undefined) {
     const dated = rows.reduce((sum, { total }) => sum + total, 0);
-    return dated === 0 ? "No record has a date precise enough for a season." : `Too few dated records for a season: ${grouped(dated)}, where ${FEWEST_FOR_SEASON} are needed.`;
+    return dated === 0
+      ? "No record has a date precise enough for a season."
+      : `Too few dated records for a season: ${grouped(dated)}, where ${FEWEST_FOR_SEASON} are needed.`;
   }
   const subject = named.length > 0 ? plural(small(first.label)) : "records";
   const verb = named.length > 0 ? "were recorded" : "were made";
@@ -54,7 +59,9 @@ export function flightSentence(rows: readonly SeasonRow[]): Sentence {
     start,
     others.length === 0 ? "" : `${capital(listed(others))}.`,
     few.length === 0 ? "" : `Too few dated records of ${listed(few)} to say.`,
-  ].filter(Boolean).join(" ");
+  ]
+    .filter(Boolean)
+    .join(" ");
 }
 
 function thirdAt({ records }: SeasonRow, share: number): string {
@@ -85,18 +92,19 @@ export function seasonWords(counts: readonly number[]): string {
  */
 export function changeSentence(row: ChangeRow): Sentence {
   const { comparable, retained, gained, lost, net, interval_low: low, interval_high: high } = row;
-  if (!row.judged || low === null || high === null) return `Change **cannot be judged** at ${row.resolution_m / 1000} km: ${row.reason || "too few comparable squares"}.`;
+  if (!row.judged || low === null || high === null)
+    return `Change **cannot be judged** at ${row.resolution_m / 1000} km: ${row.reason || "too few comparable squares"}.`;
   if (low <= 0 && high >= 0) {
     return `Of ${counted(comparable, "comparable square")} it was found in both periods in ${grouped(retained)}, newly found in ${grouped(gained)} and not refound in ${grouped(lost)}: **the interval includes no change** (95 % interval ${signed(low)} to ${signed(high)}).`;
   }
   return `Of ${counted(comparable, "comparable square")} it was found in both periods in ${grouped(retained)}, **newly found in ${grouped(gained)} and not refound in ${grouped(lost)}**: a net change of ${signed(net)} ${Math.abs(net) === 1 ? "square" : "squares"} (95 % interval ${grouped(low)} to ${grouped(high)}).`;
 }
 
-/** Direction of change in one or two words, for lists. @example changeWord(row) // "more squares" */
+/** Direction of change in squares, for lists. @example changeWord(row) // "more" */
 export function changeWord(row: ChangeRow | null): string {
   if (row === null || !row.judged || row.interval_low === null || row.interval_high === null) return "cannot be judged";
-  if (row.interval_low > 0) return "more squares";
-  if (row.interval_high < 0) return "fewer squares";
+  if (row.interval_low > 0) return "more";
+  if (row.interval_high < 0) return "fewer";
   return "no direction";
 }
 
@@ -124,16 +132,22 @@ export function yearsSentence(
   effort: readonly { year: number; visits: number }[],
   periods: readonly Period[],
 ): Sentence {
-  const inside = (period: Period) => (row: { year: number }) => row.year <= period.to && row.year >= (period.from ?? -Infinity);
+  const inside = (period: Period) => (row: { year: number }) =>
+    row.year <= period.to && row.year >= (period.from ?? -Infinity);
   const sum = (numbers: number[]) => numbers.reduce((all, number) => all + number, 0);
   const records = sum(years.map((row) => row.records));
   if (records === 0) return "No record has a year.";
   const latest = periods.at(-1);
-  if (latest === undefined || periods.length < 2) return `**${counted(records, "record")}** from ${Math.min(...years.map(({ year }) => year))} to ${Math.max(...years.map(({ year }) => year))}.`;
+  if (latest === undefined || periods.length < 2)
+    return `**${counted(records, "record")}** from ${Math.min(...years.map(({ year }) => year))} to ${Math.max(...years.map(({ year }) => year))}.`;
   const share = percentage(sum(years.filter(inside(latest)).map((row) => row.records)), records);
   const rates = periods.flatMap((period) => {
     const visits = sum(effort.filter(inside(period)).map((row) => row.visits));
-    return visits < 100 ? [] : [`${grouped(Math.round((100 * sum(years.filter(inside(period)).map((row) => row.records))) / visits))} in ${period.label}`];
+    return visits < 100
+      ? []
+      : [
+          `${grouped(Math.round((100 * sum(years.filter(inside(period)).map((row) => row.records))) / visits))} in ${period.label}`,
+        ];
   });
   const start = `**${grouped(records)}** ${records === 1 ? "record" : "records"}${share === undefined ? "" : `, ${share} of them ${since(latest)}`}.`;
   return rates.length < 2 ? start : `${start} For each 100 visits there were ${listed(rates)}.`;
@@ -146,12 +160,16 @@ export function yearsSentence(
  */
 export function squareSentence(square: SquareFile, periods: readonly Period[]): Sentence {
   const visits = square.visits.reduce((sum, number) => sum + number, 0);
-  if (square.records === 0 && visits === 0) return "Nobody has sent a record from this square. That says nothing about what lives here.";
+  if (square.records === 0 && visits === 0)
+    return "Nobody has sent a record from this square. That says nothing about what lives here.";
   const latest = periods.at(-1);
   const recent = square.taxa.at(-1) ?? 0;
   const species = capital(countedInWords(square.taxa_all, "species"));
   const some = recent === 0 ? "none" : inWords(recent);
-  const newer = latest === undefined || periods.length < 2 || square.taxa_all < 2 ? "" : `, ${recent >= square.taxa_all ? "all" : some} of them ${since(latest)}`;
+  const newer =
+    latest === undefined || periods.length < 2 || square.taxa_all < 2
+      ? ""
+      : `, ${recent >= square.taxa_all ? "all" : some} of them ${since(latest)}`;
   const tetrads = square.tetrads.filter((tetrad) => tetrad.visits > 0).length;
   return `${species}${newer}. Recorded on ${counted(visits, "visit")}${tetrads === 0 ? "" : `, in ${tetrads} of its 25 tetrads`}.`;
 }

@@ -1,11 +1,23 @@
 const MONTHS = [
-  "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
 ] as const;
 /** Last day of each month; the last third of February takes the leap day in. */
 const LAST_DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
 function parts(third: number): { month: number; part: number } {
-  if (!Number.isInteger(third) || third < 0 || third > 35) throw new RangeError(`third of a month ${third}: from 0 to 35`);
+  if (!Number.isInteger(third) || third < 0 || third > 35)
+    throw new RangeError(`third of a month ${third}: from 0 to 35`);
   return { month: Math.floor(third / 3), part: third % 3 };
 }
 

@@ -50,7 +50,7 @@ export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** First letter made small, unless the word is a name in capitals. @example small("Queen") // "queen" */
+/** First letter made small, unless the word is a code or in capitals. @example small("Queen") // "queen" */
 export function small(text: string): string {
-  return /^\p{Lu}\p{Lu}/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
+  return /^\p{Lu}[\p{Lu}\d]/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
 }

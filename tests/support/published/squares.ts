@@ -1,0 +1,149 @@
+import type {
+  ChangeRow,
+  HectadSummary,
+  SquareFile,
+  TaxonFile,
+  TaxonSquare,
+} from "../../../src/publishing/contracts.ts";
+import { total } from "./numbers.ts";
+
+export function hectad(code: string, random: () => number, two: boolean): HectadSummary {
+  const [first, second] = [...code.slice(0, 2)].map((letter) => {
+    const index = letter.charCodeAt(0) - 65;
+    return index > 7 ? index - 1 : index;
+  }) as [number, number];
+  const easting = (((first - 2) % 5) * 5 + (second % 5)) * 100_000 + Number(code[2]) * 10_000;
+  const northing = (19 - Math.floor(first / 5) * 5 - Math.floor(second / 5)) * 100_000 + Number(code[3]) * 10_000;
+  const visits = Array.from({ length: two ? 2 : 1 }, (_, period) =>
+    Math.floor(random() ** 2 * (period === 0 ? 12 : 40)),
+  );
+  const taxa = visits.map((number) => Math.min(6, Math.ceil(number / 3)));
+  return {
+    square: code,
+    slug: code.toLowerCase(),
+    grid: "british",
+    territory: "britain",
+    crs: "EPSG:27700",
+    easting,
+    northing,
+    latitude: Number((49.77 + northing / 111_300).toFixed(4)),
+    longitude: Number((-2 + (easting - 400_000) / 64_000).toFixed(4)),
+    on_land: true,
+    visits,
+    taxa,
+    taxa_all: Math.max(...taxa),
+    records: total(visits) * 2,
+  };
+}
+
+function stateOf(records: readonly number[], covered: readonly boolean[], two: boolean): TaxonSquare["state"] {
+  if (!two) return "recorded";
+  const [before = 0, since = 0] = records;
+  if (before > 0 && since > 0) return "retained";
+  if (covered.every(Boolean)) return since > 0 ? "gained" : "lost";
+  return since > 0 ? "not_comparable_since" : "not_comparable_before";
+}
+
+export function squaresOf(
+  hectads: readonly HectadSummary[],
+  frequency: number,
+  random: () => number,
+  two: boolean,
+): TaxonSquare[] {
+  return hectads.flatMap((square) => {
+    const visits = square.visits.map((number) => Math.round(number * frequency * random() * 1.6));
+    if (total(visits) === 0) return [];
+    const covered = square.visits.map((number) => number >= 5);
+    const records = visits.map((number) => number + Math.floor(random() * number));
+    const first = (records[0] ?? 0) > 0 ? 1990 + Math.floor(random() * 16) : 2006 + Math.floor(random() * 10);
+    const last = (records[1] ?? records[0] ?? 0) > 0 ? 2016 + Math.floor(random() * 9) : Math.min(2005, first + 4);
+    return [
+      {
+        square: square.square,
+        state: stateOf(records, covered, two),
+        covered,
+        records,
+        visits,
+        first_year: first,
+        last_year: Math.max(first, last),
+      },
+    ];
+  });
+}
+
+export function changeOf(
+  squares: readonly TaxonSquare[],
+  hectads: readonly HectadSummary[],
+  territory: string,
+  resolution: 10_000 | 2_000,
+): ChangeRow {
+  const of = (state: TaxonSquare["state"], both?: boolean) =>
+    squares.filter((square) => square.state === state && (both === undefined || square.covered.every(Boolean) === both))
+      .length;
+  const [retained, gained, lost] = [of("retained", true), of("gained"), of("lost")];
+  const comparable = retained + gained + lost;
+  const recorded = new Set(squares.map(({ square }) => square));
+  const blank = hectads
+    .filter(({ square }) => !recorded.has(square))
+    .map(({ visits }) => visits.filter((number) => number >= 5).length);
+  const judged = resolution === 10_000 && comparable >= 20;
+  const net = gained - lost;
+  const half = Math.round(1.96 * Math.sqrt(gained + lost));
+  return {
+    resolution_m: resolution,
+    territory,
+    from_period: "p1",
+    to_period: "p2",
+    comparable,
+    retained,
+    gained,
+    lost,
+    net,
+    net_percent: judged ? Math.round((net / (retained + lost)) * 1000) / 10 : null,
+    interval_low: judged ? net - half : null,
+    interval_high: judged ? net + half : null,
+    recorded_both_not_covered: of("retained", false),
+    not_comparable_since: of("not_comparable_since"),
+    not_comparable_before: of("not_comparable_before"),
+    covered_both_no_record: blank.filter((number) => number === 2).length,
+    covered_one_no_record: blank.filter((number) => number === 1).length,
+    covered_neither: blank.filter((number) => number === 0).length,
+    judged,
+    reason: judged
+      ? ""
+      : resolution === 10_000
+        ? `${comparable} comparable squares; 20 are needed`
+        : "too few records of the earlier period are precise to 2 km",
+  };
+}
+
+export function squareFile(square: HectadSummary, taxa: readonly TaxonFile[]): SquareFile {
+  return {
+    ...square,
+    taxa_list: taxa.flatMap(({ slug, squares }) => {
+      const found = squares["10000"].find(({ square: code }) => code === square.square);
+      return found === undefined
+        ? []
+        : [
+            {
+              slug,
+              state: found.state,
+              records: total(found.records),
+              first_year: found.first_year,
+              last_year: found.last_year,
+            },
+          ];
+    }),
+    tetrads: [..."ABCDEFGHIJKLMNPQRSTUVWXYZ"].slice(0, 12).map((letter, index) => ({
+      square: `${square.square}${letter}`,
+      letter,
+      visits: index + 1,
+      taxa: (index % 6) + 1,
+      records: 2 * index + 2,
+    })),
+    years: [
+      { year: 2010, records: 4, visits: 3 },
+      { year: 2020, records: 6, visits: 4 },
+    ],
+  };
+}
