@@ -76,7 +76,9 @@ describe("package.json", () => {
 
   it("ships the launcher and folders that exist", () => {
     const launcher = String(MANIFEST.bin["atlaswright"]);
-    expect(MANIFEST.files).toEqual(expect.arrayContaining([launcher, ...SITE_SOURCES.map((source) => `src/${source}`)]));
+    expect(MANIFEST.files).toEqual(
+      expect.arrayContaining([launcher, ...SITE_SOURCES.map((source) => `src/${source}`)]),
+    );
     expect(read(launcher).startsWith("#!/usr/bin/env node\n")).toBe(true);
     expect(MANIFEST.files.filter((path) => path !== "dist" && !existsSync(join(ROOT, path)))).toEqual([]);
   });
