@@ -60,7 +60,7 @@ export function buildAtlasMap({ atlas, hectads, land, lakes, borders, transform,
   const insetIds = atlas.map.insets.map((inset) => inset.territory);
   const shown = hectads.some((hectad) => hectad.on_land) ? hectads.filter((hectad) => hectad.on_land) : hectads;
   const landMetres = metres(land, crs, transform);
-  const first = frameAround(crs, extentOf(shown.filter((hectad) => !insetIds.includes(hectad.territory)), crs, landMetres, transform));
+  const first = frameAround(crs, extentOf(shown.filter((hectad) => !insetIds.includes(hectad.territory)), crs, transform));
   const place = (from: string, x: number, y: number) => toUnits(first, ...transform(from, crs, x, y));
 
   const groups = Map.groupBy(hectads, (hectad) => placementKey(hectad, insetIds));
@@ -123,22 +123,12 @@ function cornersOf(placement: Placement, hectads: readonly PlacedHectad[]): [num
   return hectads.flatMap((hectad) => cellCorners(placement, cellOf(placement, hectad.easting, hectad.northing, 10_000)));
 }
 
-/** Extent in metres of the drawing projection: middles of the squares, and the coast where it lies among them. */
-function extentOf(hectads: readonly PlacedHectad[], crs: string, land: readonly Outline[], transform: Transform): Box {
+/** Extent in metres of the drawing projection, of all corners of the squares. */
+function extentOf(hectads: readonly PlacedHectad[], crs: string, transform: Transform): Box {
   if (hectads.length === 0) return { left: 0, top: 100_000, right: 100_000, bottom: 0 };
-  const at = (dx: number, dy: number) => boxAround(hectads.map((hectad) => transform(hectad.crs, crs, hectad.easting + dx, hectad.northing + dy)));
-  const [southWest, northEast] = [at(0, 0), at(10_000, 10_000)];
-  const squares = { left: southWest.left, top: northEast.bottom, right: northEast.right, bottom: southWest.top };
-  const inside = land.flatMap(({ points }) => points).filter(([x, y]) => x >= squares.left && x <= squares.right && y >= squares.bottom && y <= squares.top);
-  if (inside.length === 0) return squares;
-  const middles = at(5_000, 5_000);
-  const coast = boxAround(inside);
-  return {
-    left: Math.min(middles.left, coast.left),
-    top: Math.max(middles.bottom, coast.bottom),
-    right: Math.max(middles.right, coast.right),
-    bottom: Math.min(middles.top, coast.top),
-  };
+  const corners = hectads.flatMap((hectad) => [0, 10_000].flatMap((dx) => [0, 10_000].map((dy) => transform(hectad.crs, crs, hectad.easting + dx, hectad.northing + dy))));
+  const { left, top, right, bottom } = boxAround(corners);
+  return { left, right, top: bottom, bottom: top };
 }
 
 /** Outlines in metres of the drawing projection; a ring the projection cannot hold is left out. */

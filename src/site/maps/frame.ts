@@ -24,7 +24,7 @@ export interface Frame {
 /** Width of every frame, in units. */
 export const FRAME_WIDTH = 346;
 
-const SIDE_MARGIN = 2;
+const SIDE_MARGIN = 0.5;
 const MARGIN = 8;
 const TALLEST = 500;
 const HECTAD = 10_000;
@@ -39,7 +39,7 @@ const LARGEST = 12;
  * @param crs EPSG code of the projection
  * @param extent metres of the projection: left and right are eastings, top and bottom northings (top is larger)
  * @returns the frame, its left and upper edge on whole units of the projection's 10 km lines
- * @example frameAround("EPSG:27700", { left: -193_000, right: 656_000, bottom: 5_000, top: 1_221_000 }).metresPerUnit // 2500
+ * @example frameAround("EPSG:27700", { left: -201_000, right: 660_000, bottom: 0, top: 1_230_000 }).metresPerUnit // 2500
  */
 export function frameAround(crs: string, extent: Box): Frame {
   const [wide, high] = [Math.max(extent.right - extent.left, HECTAD), Math.max(extent.top - extent.bottom, HECTAD)];

@@ -48,14 +48,17 @@ export function placedSvg(map: AtlasMap, resolution: Resolution, draw: (placemen
 }
 
 /**
- * Definitions of a full map: land, the clip to it, the hatch of two lines a cell at 45°.
+ * Definitions of a full map: land, the clip to it, the hatch of two lines a cell at 45°; more lines where a
+ * small atlas has large cells. The hatch repeats a whole number of times in a cell, so it is aligned to the cells.
  *
  * @param map layout
  * @returns content of a `<defs>`
  */
 export function mapDefs(map: AtlasMap): string {
   const land = map.land === "" ? "" : `<path id="${SHARED.land}" d="${map.land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
-  return `${land}<pattern id="${SHARED.hatch}" width="2" height="2" patternUnits="userSpaceOnUse"><path class="map-line" d="M-.5.5l1-1M0 2l2-2M1.5 2.5l1-1"/></pattern>`;
+  const times = Math.max(1, Math.round(10_000 / map.frame.metresPerUnit / CELL / 1.5));
+  const finer = times === 1 ? "" : ` patternTransform="scale(${numbersText([1 / times], 4)})"`;
+  return `${land}<pattern id="${SHARED.hatch}" width="2" height="2" patternUnits="userSpaceOnUse"${finer}><path class="map-line" d="M-.5.5l1-1M0 2l2-2M1.5 2.5l1-1"/></pattern>`;
 }
 
 /** Definition of the coarse coast for thumbnails: content of a `<defs>`, "" without a coast. */
