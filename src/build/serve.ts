@@ -54,6 +54,20 @@ export async function serve({ folder, port, tries = 20, base = "/" }: ServeOptio
   };
 }
 
+/**
+ * Ends a server when the process is told to end, by Ctrl-C or by the system; a second Ctrl-C changes nothing.
+ *
+ * @param serving a running server
+ * @returns a promise that is kept when it has ended, so that the process can exit with 0
+ * @example await endOnSignal(await serve({ folder: "atlas", port: 4321 }))
+ */
+export function endOnSignal(serving: Serving): Promise<void> {
+  return new Promise((done) => {
+    const end = (): void => void serving.close().then(done);
+    for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.on(signal, end);
+  });
+}
+
 async function listenOnFree(server: Server, first: number, tries: number): Promise<number> {
   for (let port = first; port < first + tries; port++) {
     try {

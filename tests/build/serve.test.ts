@@ -1,7 +1,9 @@
+import { spawn } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { connect } from "node:net";
 import { dirname, join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { describe, expect, it, onTestFinished } from "vitest";
 import { type ServeOptions, type Serving, serve } from "../../src/build/serve.ts";
 import { makeTemporaryFolder } from "../support/temporary-folder.ts";
@@ -153,5 +155,26 @@ describe("serve", () => {
     await ended;
     await close();
     await expect(fetch(`http://127.0.0.1:${port}/`)).rejects.toThrow("fetch failed");
+  });
+});
+
+describe("endOnSignal", () => {
+  it.each(["SIGINT", "SIGTERM"] as const)("ends with exit code 0 on %s, sent twice", async (signal) => {
+    const folder = makeTemporaryFolder();
+    writeFileSync(join(folder, "index.html"), "home");
+    const module = pathToFileURL(join(import.meta.dirname, "../../src/build/serve.ts")).href;
+    const code = `import { endOnSignal, serve } from "${module}";
+      const serving = await serve({ folder: ${JSON.stringify(folder)}, port: 0 });
+      console.log(serving.address);
+      await endOnSignal(serving);`;
+    const server = spawn(process.execPath, ["--input-type=module", "--eval", code]);
+    const address = await new Promise<string>((line) =>
+      server.stdout.once("data", (data) => line(String(data).trim())),
+    );
+    expect(await (await fetch(address)).text()).toBe("home");
+    const ended = new Promise((done) => server.once("exit", (code, by) => done({ code, by })));
+    server.kill(signal);
+    server.kill(signal);
+    expect(await ended).toEqual({ code: 0, by: null });
   });
 });

@@ -28,7 +28,7 @@ const ABOUT_THE_WHOLE = ["content", "data", "golden", "package", "project", "ref
 /** Tests of scripts stand in folders of their own. */
 const OF_SCRIPTS: Readonly<Record<string, string>> = { scripts: "scripts", demonstration: "scripts/demonstration" };
 
-/** A folder's laws and its docstrings' examples may be tested together. */
+/** What may be tested together: a folder's laws, its docstrings' examples, or all of it under its own name. */
 const OF_A_FOLDER = ["laws", "examples"];
 
 /** Lines above which a file holds more than one thing. Tables of values and text may be longer. */
@@ -70,9 +70,11 @@ describe("layout", () => {
   it("puts each test at the path of what it tests", () => {
     const astray = TESTS.filter((path) => {
       const [, folder = "", ...rest] = path.replace(/\.test\.ts$/, "").split("/");
-      if (ABOUT_THE_WHOLE.includes(folder)) return false;
+      const isWholeSite = folder === "site" && rest.length === 1;
+      if (ABOUT_THE_WHOLE.includes(folder) || isWholeSite) return false;
       const place = join(ROOT, OF_SCRIPTS[folder] ?? join("src", folder));
-      if (OF_A_FOLDER.includes(rest.at(-1) ?? "")) return !existsSync(join(place, ...rest.slice(0, -1)));
+      if ([...OF_A_FOLDER, rest.at(-2)].includes(rest.at(-1) ?? ""))
+        return !existsSync(join(place, ...rest.slice(0, -1)));
       return !["", ".ts", ".js", ".astro"].some((ending) => existsSync(join(place, ...rest) + ending));
     });
     expect(astray).toEqual([]);
