@@ -16,7 +16,8 @@ describe("a taxon's file", () => {
     for (const size of ["10000", "2000"] as const) {
       const squares = size === "10000" ? open.hectads : open.tetrads;
       expect(squares.size).toBe(taxon.squares[size].length);
-      for (const { square, state, covered, records } of taxon.squares[size]) expect(squares.get(ids.get(square) ?? -1)).toEqual({ state, covered, records });
+      for (const { square, state, covered, records } of taxon.squares[size])
+        expect(squares.get(ids.get(square) ?? -1)).toEqual({ state, covered, records });
     }
   });
 
@@ -39,7 +40,15 @@ describe("the list of squares", () => {
     expect(latitude).toBeCloseTo(55.06884, 3);
   });
   it("refuses ids that leave a gap", () => {
-    expect(() => squareList([{ id: 4, ...cornersOnEarth("british", "NZ27") }, { id: 6, ...cornersOnEarth("british", "SU30") }], 10_000)).toThrow("square SU30 has id 6 where 5 was due");
+    expect(() =>
+      squareList(
+        [
+          { id: 4, ...cornersOnEarth("british", "NZ27") },
+          { id: 6, ...cornersOnEarth("british", "SU30") },
+        ],
+        10_000,
+      ),
+    ).toThrow("square SU30 has id 6 where 5 was due");
   });
 });
 
@@ -47,16 +56,37 @@ describe("paint of a square", () => {
   const both = { kind: "compared", earlier: 0, later: 1 } as const;
   const covered = [true, true];
   it("shows the classes of the printed map", () => {
-    expect(paintOf({ state: "retained", covered, records: [1, 1] }, both)).toEqual({ spine: { ink: "both" }, page: { ink: "both" } });
-    expect(paintOf({ state: "gained", covered, records: [0, 1] }, both)).toEqual({ spine: { ink: "new", open: true }, page: { ink: "new" } });
-    expect(paintOf({ state: "lost", covered, records: [1, 0] }, both)).toEqual({ spine: { ink: "gone" }, page: { ink: "gone", open: true } });
-    expect(paintOf({ state: "not_comparable_since", covered: [false, true], records: [0, 1] }, both)).toEqual({ spine: { hatch: true }, page: { ink: "part" } });
-    expect(paintOf({ state: "not_comparable_since", covered: [true, false], records: [0, 1] }, both)).toEqual({ spine: {}, page: { ink: "part" } });
-    expect(paintOf({ state: "not_comparable_before", covered: [true, false], records: [1, 0] }, both)).toEqual({ spine: { ink: "part" }, page: { hatch: true } });
+    expect(paintOf({ state: "retained", covered, records: [1, 1] }, both)).toEqual({
+      spine: { ink: "both" },
+      page: { ink: "both" },
+    });
+    expect(paintOf({ state: "gained", covered, records: [0, 1] }, both)).toEqual({
+      spine: { ink: "new", open: true },
+      page: { ink: "new" },
+    });
+    expect(paintOf({ state: "lost", covered, records: [1, 0] }, both)).toEqual({
+      spine: { ink: "gone" },
+      page: { ink: "gone", open: true },
+    });
+    expect(paintOf({ state: "not_comparable_since", covered: [false, true], records: [0, 1] }, both)).toEqual({
+      spine: { hatch: true },
+      page: { ink: "part" },
+    });
+    expect(paintOf({ state: "not_comparable_since", covered: [true, false], records: [0, 1] }, both)).toEqual({
+      spine: {},
+      page: { ink: "part" },
+    });
+    expect(paintOf({ state: "not_comparable_before", covered: [true, false], records: [1, 0] }, both)).toEqual({
+      spine: { ink: "part" },
+      page: { hatch: true },
+    });
   });
   it("shows one period without a word of change", () => {
     const later = { kind: "single", period: 1, isEarlier: false } as const;
-    expect(paintOf({ state: "gained", covered, records: [0, 1] }, later)).toEqual({ spine: { ink: "both" }, page: { ink: "both" } });
+    expect(paintOf({ state: "gained", covered, records: [0, 1] }, later)).toEqual({
+      spine: { ink: "both" },
+      page: { ink: "both" },
+    });
     expect(paintOf({ state: "lost", covered, records: [1, 0] }, later)).toEqual({ spine: {}, page: {} });
     expect(paintUncovered("earlier_only", later).page).toEqual({ hatch: true });
     expect(paintUncovered("later_only", later).page).toEqual({});
@@ -70,11 +100,19 @@ describe("paint of a square", () => {
 describe("words about a square", () => {
   const context = { periods: [{ label: "1990–2005" }, { label: "2006–2024" }], group: "bumblebees" };
   it("gives its records in each period", () => {
-    expect(squareWords("NZ27", { state: "gained", covered: [true, true], records: [0, 4] }, open, 10_000, context)).toBe("NZ27: Red bee newly found. 1990–2005 no record; 2006–2024 4 records.");
-    expect(squareWords("NZ27A", { state: "gained", covered: [true, true], records: [0, 1] }, open, 2_000, context)).toBe("NZ27A: Red bee recorded. 1990–2005 no record; 2006–2024 1 record.");
+    expect(
+      squareWords("NZ27", { state: "gained", covered: [true, true], records: [0, 4] }, open, 10_000, context),
+    ).toBe("NZ27: Red bee newly found. 1990–2005 no record; 2006–2024 4 records.");
+    expect(
+      squareWords("NZ27A", { state: "gained", covered: [true, true], records: [0, 1] }, open, 2_000, context),
+    ).toBe("NZ27A: Red bee recorded. 1990–2005 no record; 2006–2024 1 record.");
   });
   it("says of a square without a record whether that means anything", () => {
-    expect(uncoveredWords("NZ27", "later_only", open, context, [0, 1])).toBe("NZ27: no record of Red bee, though others were recorded in 2006–2024; too little was recorded in 1990–2005 to say.");
-    expect(uncoveredWords("NZ27", undefined, open, context, [0, 1])).toBe("NZ27: no record of Red bee, though others were recorded in both periods.");
+    expect(uncoveredWords("NZ27", "later_only", open, context, [0, 1])).toBe(
+      "NZ27: no record of Red bee, though others were recorded in 2006–2024; too little was recorded in 1990–2005 to say.",
+    );
+    expect(uncoveredWords("NZ27", undefined, open, context, [0, 1])).toBe(
+      "NZ27: no record of Red bee, though others were recorded in both periods.",
+    );
   });
 });
