@@ -211,8 +211,9 @@ async function find(open: OpenMap, text: string, duration: number): Promise<void
     return;
   }
   const size = book === open.hectads ? "hectad" : "tetrad";
+  const arrived = open.map.once("moveend");
   open.map.easeTo({ center: middle, zoom: size === "hectad" ? 7 : 10, duration });
-  await open.map.once("moveend");
+  await arrived;
   await showSquare(open, size, id);
 }
 
