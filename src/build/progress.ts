@@ -34,7 +34,7 @@ export interface ProgressOptions {
 const SHOWN_AFTER_MS = 1000;
 const TICK_MS = 120;
 const NAME_WIDTH = 10;
-const LINE_WIDTH = 72;
+const LINE_WIDTH = 78;
 const BAR_WIDTH = 20;
 /** To the first column, then erase the line (ECMA-48, EL 2). */
 const CLEAR_LINE = "\r\u001b[2K";

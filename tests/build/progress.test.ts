@@ -31,7 +31,7 @@ describe("createProgress", () => {
     const step = progress.step("read", "8 files");
     passTime(640);
     step.done("120,412 records");
-    expect(text()).toBe("read      8 files → 120,412 records                                0.6 s\n");
+    expect(text()).toBe("read      8 files → 120,412 records                                      0.6 s\n");
   });
 
   it("says reused in place of the time", () => {
