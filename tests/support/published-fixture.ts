@@ -18,6 +18,9 @@ import { ACCOUNTING, atlasFile, DOWNLOADS } from "./published/atlas.ts";
 import { FIXTURE_TAXA } from "./published/fixture-taxa.ts";
 import { stream } from "./published/numbers.ts";
 import type { FixtureShape } from "./published/shape.ts";
+
+export type { FixtureShape };
+
 import { hectad, squareFile } from "./published/squares.ts";
 import { inventTaxon } from "./published/taxa.ts";
 
@@ -43,7 +46,15 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
     inventTaxon(taxon, hectads, shape, index),
   );
   write("atlas.json", AtlasFile, atlasFile(taxa, hectads, shape));
-  for (const { file } of taxa) write(`taxa/${file.slug}.json`, TaxonFile, file);
+  const download = (name: string): void => {
+    const file = path.join(folder, "data", DOWNLOADS.edition, name);
+    mkdirSync(path.dirname(file), { recursive: true });
+    writeFileSync(file, "invented\n");
+  };
+  for (const { file } of taxa) {
+    write(`taxa/${file.slug}.json`, TaxonFile, file);
+    for (const { path: name } of file.downloads) download(name);
+  }
   write("squares.json", SquaresFile, { squares: hectads });
   for (const square of hectads)
     write(
@@ -63,10 +74,7 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
     html: '<p>See <a href="/methods/">the methods</a>.</p>',
     in_footer: true,
   });
-  for (const file of DOWNLOADS.files) {
-    mkdirSync(path.join(folder, "data", DOWNLOADS.edition), { recursive: true });
-    writeFileSync(path.join(folder, "data", DOWNLOADS.edition, file.path), "invented\n");
-  }
+  for (const { path: name } of DOWNLOADS.files) download(name);
   if (shape.basemap !== undefined && !(shape.bare ?? false))
     cpSync(shape.basemap, path.join(folder, "basemap"), { recursive: true });
   return folder;
