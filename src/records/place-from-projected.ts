@@ -2,6 +2,7 @@ import { coordinateSystem } from "../geodesy/coordinate-systems.ts";
 import { resolveCrs } from "../geodesy/resolve-crs.ts";
 import { transform } from "../geodesy/transform.ts";
 import type { SquareSize } from "../grids/grid.ts";
+import { projectOn } from "./on-grid.ts";
 import { type Place, type PlaceFields, type PlaceNote, type PlacingRules, type Unplaced, unplaced } from "./place.ts";
 import { territoryOfSquare } from "./place-from-reference.ts";
 import { radiusOf } from "./radius.ts";
@@ -19,25 +20,62 @@ export function placeFromProjected(fields: PlaceFields, rules: PlacingRules): Pl
   const easting = statedNumber(fields.easting);
   const northing = statedNumber(fields.northing);
   if (easting === undefined || northing === undefined)
-    return unplaced("easting_northing_unreadable", "easting", both, "are not two numbers of metres", "write metres, such as 423000 and 456000");
+    return unplaced(
+      "easting_northing_unreadable",
+      "easting",
+      both,
+      "are not two numbers of metres",
+      "write metres, such as 423000 and 456000",
+    );
   const crs = rules.crs === undefined ? undefined : resolveCrs(rules.crs);
   if (crs === undefined)
-    return unplaced("crs_not_stated", "easting", both, "have no coordinate system", "set crs for the source, for example EPSG:27700");
+    return unplaced(
+      "crs_not_stated",
+      "easting",
+      both,
+      "have no coordinate system",
+      "set crs for the source, for example EPSG:27700",
+    );
   const position = toWgs84(crs, easting, northing);
   const territory = position && rules.territories.find((candidate) => candidate.holds(position[0], position[1]));
-  if (position === undefined || territory === undefined)
-    return unplaced("outside_territories", "easting", both, `lie in no territory of the atlas when read in ${crs}`, "check them, and the source's crs");
+  const point = position && territory && projectOn(territory.grid, position[0], position[1]);
+  if (position === undefined || territory === undefined || point === undefined)
+    return unplaced(
+      "outside_territories",
+      "easting",
+      both,
+      `lie in no territory of the atlas when read in ${crs}`,
+      "check them, and the source's crs",
+    );
   const size = squareSizeOf(easting, northing);
-  const square = size === undefined ? undefined : territory.grid.squareAt({ crs, easting, northing }, size);
-  if (square !== undefined && square.crs === crs && square.size > 10) {
+  const square =
+    size === undefined || point.crs !== crs ? undefined : territory.grid.squareAt({ crs, easting, northing }, size);
+  if (square !== undefined && square.size > 10) {
     const owner = territoryOfSquare(square, rules.territories) ?? territory;
-    return { territory: owner, shape: { kind: "square", square }, longitude: position[0], latitude: position[1], from: "easting and northing", radiusFrom: "", blur: 0, notes: [] };
+    return {
+      territory: owner,
+      shape: { kind: "square", square },
+      longitude: position[0],
+      latitude: position[1],
+      from: "easting and northing",
+      radiusFrom: "",
+      blur: 0,
+      notes: [],
+    };
   }
   const notes: PlaceNote[] = [];
   const { radius, from } = radiusOf(fields, rules, (size ?? 1) * Math.SQRT2, notes);
-  const point = territory.grid.project(position[0], position[1]);
   const blur = Math.max(10, (size ?? 1) / 2 + coordinateSystem(point.crs).accuracy);
-  return { territory, shape: { kind: "circle", point, radius }, longitude: position[0], latitude: position[1], from: "easting and northing", radiusFrom: from, blur, notes };
+  return {
+    territory,
+    shape: { kind: "circle", point, radius },
+    longitude: position[0],
+    latitude: position[1],
+    from: "easting and northing",
+    radiusFrom: from,
+    blur,
+    notes,
+  };
 }
 
 function toWgs84(crs: string, easting: number, northing: number): [number, number] | undefined {

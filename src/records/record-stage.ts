@@ -2,15 +2,16 @@ import { readFileSync } from "node:fs";
 import type { Database } from "../engine/database.ts";
 import { sqlBeside } from "../engine/database.ts";
 import { readGridShift } from "../geodesy/grid-shift.ts";
-import { makeTerritory, inTerritory } from "../geodesy/territory.ts";
 import { resolveCrs } from "../geodesy/resolve-crs.ts";
+import { inTerritory, makeTerritory } from "../geodesy/territory.ts";
 import { gridNamed } from "../grids/index.ts";
 import { Mistake } from "../mistake.ts";
 import type { Scheme } from "../scheme/scheme.ts";
-import { dayOf, type DatingRules, interpretDates } from "./interpret-dates.ts";
+import { type DatingRules, dayOf, interpretDates } from "./interpret-dates.ts";
 import { interpretKinds } from "./interpret-kinds.ts";
 import { interpretNames } from "./interpret-names.ts";
 import { interpretPlaces } from "./interpret-places.ts";
+import { isOnGrid } from "./on-grid.ts";
 import type { PlacingRules, PlacingTerritory } from "./place.ts";
 import { layTogether, type ReadFile } from "./raw-records.ts";
 
@@ -23,7 +24,12 @@ export const RECORD_TABLES = ["records", "kind_castes", "findings", "files"] as 
  *
  * @param tell called with how many of the five parts are done
  */
-export async function interpretRecords(database: Database, scheme: Scheme, files: readonly ReadFile[], tell: (done: number, of: number) => void = () => {}): Promise<void> {
+export async function interpretRecords(
+  database: Database,
+  scheme: Scheme,
+  files: readonly ReadFile[],
+  tell: (done: number, of: number) => void = () => {},
+): Promise<void> {
   const run = (file: string) => database.run(sqlBeside(import.meta.url, file));
   await layTogether(database, files);
   await run("distinct-values.sql");
@@ -47,13 +53,18 @@ export async function interpretRecords(database: Database, scheme: Scheme, files
 export function placingTerritories(scheme: Scheme): PlacingTerritory[] {
   return scheme.territories.map(({ id, grid, datum, polygon, gridShift }) => {
     const area = polygon === null ? null : makeTerritory(id, polygon);
+    const own = gridNamed(grid, {
+      channelIslandsDatum: datum,
+      britishGridShift:
+        gridShift === null
+          ? undefined
+          : readGridShift(readFileSync(gridShift.path), { ...gridShift, datum: "EPSG:4277" }),
+    });
     return {
       id,
-      grid: gridNamed(grid, {
-        channelIslandsDatum: datum,
-        britishGridShift: gridShift === null ? undefined : readGridShift(readFileSync(gridShift.path), { ...gridShift, datum: "EPSG:4277" }),
-      }),
-      holds: (longitude, latitude) => area === null || inTerritory(longitude, latitude, area),
+      grid: own,
+      holds: (longitude, latitude) =>
+        area === null ? isOnGrid(own, longitude, latitude) : inTerritory(longitude, latitude, area),
     };
   });
 }
@@ -79,7 +90,10 @@ function placingRules(scheme: Scheme): Map<string, PlacingRules> {
 function knownCode(text: string | undefined, what: string): string | undefined {
   if (text === undefined) return undefined;
   const code = resolveCrs(text);
-  if (code === undefined) throw new Mistake(what, `is “${text}”, which is not known here`, "write a code such as EPSG:4326 or EPSG:27700", { file: "atlas.yaml" });
+  if (code === undefined)
+    throw new Mistake(what, `is “${text}”, which is not known here`, "write a code such as EPSG:4326 or EPSG:27700", {
+      file: "atlas.yaml",
+    });
   return code;
 }
 
