@@ -7,6 +7,7 @@ export default defineConfig({
   root,
   test: {
     include: ["tests/**/*.test.ts"],
+    setupFiles: [".config/vitest.setup.ts"],
     /** Dates and texts must not depend on where a test runs. */
     env: { TZ: "UTC", LANG: "C.UTF-8" },
     /** Whole builds and browsers are slow on two cores; a test that hangs still ends. */

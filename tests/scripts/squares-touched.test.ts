@@ -76,6 +76,7 @@ describe("squaresTouched", () => {
         fc.pre(Math.abs((b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1])) > 1);
         fc.pre([a, b, c].flat().every((value) => Math.abs(value / 10 - Math.round(value / 10)) > 1e-6));
         const ring = [a, b, c, a];
+        fc.pre(passesNoCornerClosely(ring));
         const expected: string[] = [];
         for (let x = 0; x < 6; x++) {
           for (let y = 0; y < 6; y++) {
@@ -100,3 +101,15 @@ describe("squaresTouched", () => {
     );
   });
 });
+
+/** Whether every edge's line keeps 1e-6 from every corner of the squares: nearer, Turf takes a passing line for a touch. */
+function passesNoCornerClosely(ring: readonly (readonly [number, number])[]): boolean {
+  const lines = [0, 10, 20, 30, 40, 50, 60];
+  return ring.slice(1).every(([x, y], i) => {
+    const [fromX, fromY] = ring[i] ?? [0, 0];
+    const length = Math.hypot(x - fromX, y - fromY);
+    const distance = (cornerX: number, cornerY: number) =>
+      Math.abs((x - fromX) * (cornerY - fromY) - (y - fromY) * (cornerX - fromX)) / length;
+    return lines.every((cornerX) => lines.every((cornerY) => distance(cornerX, cornerY) > 1e-6));
+  });
+}
