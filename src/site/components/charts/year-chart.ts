@@ -111,3 +111,18 @@ function spanned(from: number, to: number): string {
 function short(number: number): string {
   return String(Math.round(number * 100) / 100).replace(/^0\./, ".");
 }
+
+/** Years drawn before the first period, so that the periods keep room. */
+const YEARS_BEFORE = 20;
+
+/**
+ * The first year a chart draws: twenty years before the first period that has a beginning.
+ *
+ * @param periods of the atlas, in order
+ * @returns −Infinity where no period begins
+ * @example firstDrawn([{ id: "p1", label: "1990–2005", from: 1990, to: 2005 }]) // 1970
+ */
+export function firstDrawn(periods: readonly Period[]): number {
+  const starts = periods.flatMap(({ from }) => (from === null ? [] : [from]));
+  return starts.length === 0 ? -Infinity : Math.min(...starts) - YEARS_BEFORE;
+}

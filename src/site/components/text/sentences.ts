@@ -145,12 +145,16 @@ export function yearsSentence(
     const visits = sum(effort.filter(inside(period)).map((row) => row.visits));
     return visits < 100
       ? []
-      : [
-          `${grouped(Math.round((100 * sum(years.filter(inside(period)).map((row) => row.records))) / visits))} in ${period.label}`,
-        ];
+      : [`${perHundred(sum(years.filter(inside(period)).map((row) => row.records)), visits)} in ${period.label}`];
   });
   const start = `**${grouped(records)}** ${records === 1 ? "record" : "records"}${share === undefined ? "" : `, ${share} of them ${since(latest)}`}.`;
   return rates.length < 2 ? start : `${start} For each 100 visits there were ${listed(rates)}.`;
+}
+
+/** Records for each 100 visits: one decimal under ten, so that two scarce years do not look alike. */
+function perHundred(records: number, visits: number): string {
+  const rate = (100 * records) / visits;
+  return rate < 9.95 && records > 0 ? rate.toFixed(1) : grouped(Math.round(rate));
 }
 
 /**

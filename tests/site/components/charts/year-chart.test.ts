@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { brackets, yearChart } from "../../../../src/site/components/charts/year-chart.ts";
+import { brackets, firstDrawn, yearChart } from "../../../../src/site/components/charts/year-chart.ts";
 
 const PERIODS = [
   { id: "a", label: "1990–1999", from: 1990, to: 1999 },
@@ -37,6 +37,13 @@ describe("yearChart", () => {
   });
   it("is nothing without records", () => {
     expect(yearChart([{ year: 2000, records: 0 }], [{ year: 2000, visits: 5 }], [])).toBeUndefined();
+  });
+});
+
+describe("firstDrawn", () => {
+  it("leaves twenty years before the first period that begins", () => {
+    expect(firstDrawn(PERIODS)).toBe(1970);
+    expect(firstDrawn([{ id: "o", label: "before 1990", from: null, to: 1989 }])).toBe(-Infinity);
   });
 });
 

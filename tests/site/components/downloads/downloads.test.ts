@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { fates, recordsOf } from "../../../../src/site/components/downloads/fates.ts";
 import { recipes } from "../../../../src/site/components/downloads/recipes.ts";
+import { formatName, shelves } from "../../../../src/site/components/downloads/shelves.ts";
 
 const rows = [
   { source: "b", status: "not used", reason: "duplicate", records: 4 },
@@ -33,5 +34,30 @@ describe("recipes", () => {
     expect(recipes("taxa/species-squares.csv", undefined).r).toBe(
       'species_squares <- read.csv("taxa/species-squares.csv", na.strings = "")',
     );
+  });
+});
+
+describe("shelves", () => {
+  const file = (table: string, path: string, format: string) => ({
+    table,
+    path,
+    title: table,
+    format,
+    rows: 1,
+    bytes: 1,
+    sha256: "",
+    fields: [],
+  });
+  it("puts the formats of a table together and folders apart", () => {
+    const files = [
+      file("a", "a.csv", "csv"),
+      file("a", "a.parquet", "parquet"),
+      file("b", "b.csv", "csv"),
+      file("a", "species/x.csv", "csv"),
+    ];
+    const { tables, folders } = shelves(files);
+    expect(tables.map((shelf) => shelf.files.map(({ path }) => path))).toEqual([["a.csv", "a.parquet"], ["b.csv"]]);
+    expect(folders.map(([folder, inside]) => [folder, inside.length])).toEqual([["species", 1]]);
+    expect(["geojson", "GeoPackage", "csv"].map(formatName)).toEqual(["GeoJSON", "GeoPackage", "CSV"]);
   });
 });

@@ -165,6 +165,13 @@ describe("yearsSentence", () => {
       "**400** records, 70 % of them since 2006. For each 100 visits there were 12 in 1990–2005 and 14 in 2006–2024.",
     );
   });
+  it("keeps a decimal of low rates", () => {
+    const few = [
+      { year: 2000, records: 6, visits: 0 },
+      { year: 2010, records: 28, visits: 0 },
+    ];
+    expect(yearsSentence(few, effort, TWO)).toContain("0.6 in 1990–2005 and 1.4 in 2006–2024.");
+  });
   it("gives no rate on fewer than a hundred visits and no share of fewer than twenty records", () => {
     expect(yearsSentence(years, [{ year: 2000, visits: 99 }], TWO)).toBe("**400** records, 70 % of them since 2006.");
     expect(yearsSentence([{ year: 2010, records: 19, visits: 0 }], [], TWO)).toBe("**19** records.");
