@@ -31,6 +31,11 @@ export class Mistake extends Error {
 
 function describeWhere({ file, line, column, row, field }: Whereabouts): string {
   const place = [file, line, column].filter((part) => part !== undefined).join(":");
-  const cell = [row === undefined ? "" : `row ${row}`, field === undefined ? "" : `field ${field}`].filter(Boolean).join(", ");
-  return [place, cell].filter(Boolean).map((part) => `${part}: `).join("");
+  const cell = [row === undefined ? "" : `row ${row}`, field === undefined ? "" : `field ${field}`]
+    .filter(Boolean)
+    .join(", ");
+  return [place, cell]
+    .filter(Boolean)
+    .map((part) => `${part}: `)
+    .join("");
 }

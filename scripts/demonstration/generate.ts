@@ -20,9 +20,9 @@ import { portalCopy } from "./sources/portal-copy.ts";
 import { walks } from "./sources/walks.ts";
 import { isStamped, stamp } from "./stamp.ts";
 import type { TruthKind } from "./truth.ts";
-import { type MadeSource, writeTruth } from "./write-truth.ts";
 import { inventWorld, type World } from "./world.ts";
 import { writeSource } from "./write.ts";
+import { type MadeSource, writeTruth } from "./write-truth.ts";
 
 /** The sources, in the order they are made: a copy comes after what it copies. */
 export const SOURCES: readonly Source[] = [

@@ -1,6 +1,6 @@
-import { species as social } from "./species-social.ts";
-import { cuckoos } from "./species-cuckoo.ts";
 import type { Territory } from "./land.ts";
+import { cuckoos } from "./species-cuckoo.ts";
+import { species as social } from "./species-social.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** Sexes and castes as the demonstration writes them. A cuckoo has females and males only. */

@@ -1,4 +1,4 @@
-import { TETRAD, type Land, type Territory, type Tetrad } from "./land.ts";
+import { type Land, TETRAD, type Territory, type Tetrad } from "./land.ts";
 import { smooth } from "./noise.ts";
 import { saltOf } from "./random.ts";
 

@@ -30,8 +30,16 @@ export interface Answer {
 
 /** Makes the answer from the accounting and the measures. */
 export async function answerOf(database: Database, { settings }: Scheme, accounting: AccountingFile): Promise<Answer> {
-  const withStatus = (status: string) => accounting.rows.filter((row) => row.status === status).reduce((sum, row) => sum + row.records, 0);
-  const counts = await database.rows<{ resolution_m: number; territory: string; period: number | null; squares: number; visits: number; ever: boolean }>(
+  const withStatus = (status: string) =>
+    accounting.rows.filter((row) => row.status === status).reduce((sum, row) => sum + row.records, 0);
+  const counts = await database.rows<{
+    resolution_m: number;
+    territory: string;
+    period: number | null;
+    squares: number;
+    visits: number;
+    ever: boolean;
+  }>(
     `WITH present AS (SELECT DISTINCT territory, grid, resolution_m, square, period FROM taxon_squares),
      effort AS (SELECT territory, grid, resolution_m, square, period, visits FROM square_effort)
      SELECT resolution_m, coalesce(territory, 'all') AS territory, period, grouping(period) = 1 AS ever,
@@ -51,9 +59,20 @@ export async function answerOf(database: Database, { settings }: Scheme, account
   return {
     title: settings.title,
     edition: settings.edition.id,
-    records: { read: accounting.read, used: withStatus("used"), held: withStatus("held"), not_used: withStatus("not used") },
+    records: {
+      read: accounting.read,
+      used: withStatus("used"),
+      held: withStatus("held"),
+      not_used: withStatus("not used"),
+    },
     accounting: accounting.rows,
-    squares: counts.map((row) => ({ resolution_m: row.resolution_m, territory: row.territory, period: nameOf(row), squares: row.squares, visits: row.visits })),
+    squares: counts.map((row) => ({
+      resolution_m: row.resolution_m,
+      territory: row.territory,
+      period: nameOf(row),
+      squares: row.squares,
+      visits: row.visits,
+    })),
     off_map: accounting.squares_by_reason,
     tetrads_at_half_overlap: accounting.tetrads_at_half_overlap,
     findings: accounting.findings,
@@ -65,17 +84,26 @@ export function answerInWords(answer: Answer): string {
   const number = (value: number) => value.toLocaleString("en-GB");
   const lines = [`${answer.title}, edition ${answer.edition}`, ""];
   const reasons = new Map<string, number>();
-  for (const { status, reason, records } of answer.accounting) reasons.set(`${status}: ${reason}`, (reasons.get(`${status}: ${reason}`) ?? 0) + records);
+  for (const { status, reason, records } of answer.accounting)
+    reasons.set(`${status}: ${reason}`, (reasons.get(`${status}: ${reason}`) ?? 0) + records);
   const parts = [...reasons].sort((one, other) => rank(one[0]) - rank(other[0]) || other[1] - one[1]);
-  lines.push(`${number(answer.records.read)} records read = ${number(answer.records.used)} used + ${number(answer.records.held)} held + ${number(answer.records.not_used)} not used`);
+  lines.push(
+    `${number(answer.records.read)} records read = ${number(answer.records.used)} used + ${number(answer.records.held)} held + ${number(answer.records.not_used)} not used`,
+  );
   for (const [reason, records] of parts) lines.push(`${number(records).padStart(12)}  ${reason}`);
   lines.push("", "Squares with a record");
-  for (const { resolution_m, period, squares, visits } of answer.squares.filter(({ territory, period: name }) => territory === "all" && name !== "outside"))
+  for (const { resolution_m, period, squares, visits } of answer.squares.filter(
+    ({ territory, period: name }) => territory === "all" && name !== "outside",
+  ))
     lines.push(`${number(squares).padStart(12)}  of ${resolution_m / 1000} km, ${period} (${number(visits)} visits)`);
-  lines.push("", `An overlap of 0.5 would place ${number(answer.tetrads_at_half_overlap)} more records in a 2 km square.`);
+  lines.push(
+    "",
+    `An overlap of 0.5 would place ${number(answer.tetrads_at_half_overlap)} more records in a 2 km square.`,
+  );
   if (answer.findings.length > 0) {
     lines.push("", "Findings");
-    for (const { severity, title, records } of answer.findings) lines.push(`${number(records).padStart(12)}  ${severity.padEnd(6)}  ${title}`);
+    for (const { severity, title, records } of answer.findings)
+      lines.push(`${number(records).padStart(12)}  ${severity.padEnd(6)}  ${title}`);
   }
   return lines.join("\n");
 }

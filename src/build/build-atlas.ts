@@ -35,7 +35,9 @@ export async function buildAtlas({ out, base, ...options }: BuildOptions): Promi
     for (const part of ["data", "map"]) cpSync(join(published.folder, part), join(whole, part), { recursive: true });
     swapIn(whole, out);
     measured.stages.forgetOthers();
-    const accounting = AccountingFile.parse(JSON.parse(readFileSync(join(published.folder, "accounting.json"), "utf8")));
+    const accounting = AccountingFile.parse(
+      JSON.parse(readFileSync(join(published.folder, "accounting.json"), "utf8")),
+    );
     return { ...(await answerOf(measured.database, measured.scheme, accounting)), out };
   } finally {
     measured.database.close();
@@ -45,22 +47,36 @@ export async function buildAtlas({ out, base, ...options }: BuildOptions): Promi
 async function publishStep({ scheme, database, stages, key, read }: Measured, { progress }: RunOptions) {
   const step = progress.step("publish", counted(scheme.taxa.length, "taxon", "taxa"));
   const { folder: _, checklist: __, ...texts } = scheme;
-  const inputs = [key, codeHash(["publishing"]), JSON.stringify(texts), JSON.stringify([...scheme.accounts.values()]), ...contentFiles(scheme)];
+  const inputs = [
+    key,
+    codeHash(["publishing"]),
+    JSON.stringify(texts),
+    JSON.stringify([...scheme.accounts.values()]),
+    ...contentFiles(scheme),
+  ];
   const stage = await stages.reuse("published", inputs, async (folder) => {
     await publish(database, scheme, { folder, read });
   });
-  const files = (JSON.parse(readFileSync(join(stage.folder, "downloads.json"), "utf8")) as { files: unknown[] }).files.length;
+  const files = (JSON.parse(readFileSync(join(stage.folder, "downloads.json"), "utf8")) as { files: unknown[] }).files
+    .length;
   step.done(counted(files, "file"), { reused: stage.reused });
   return stage;
 }
 
 /** Content hashes of files that are published as they are. */
 function contentFiles({ folder, settings: { basemap } }: Measured["scheme"]): string[] {
-  const files = basemap === undefined ? [] : [basemap.land, basemap.lakes, basemap.borders, basemap.detail, basemap.licence_file];
-  return files.flatMap((file) => (file !== undefined && existsSync(join(folder, file)) ? hashOf([readFileSync(join(folder, file), "utf8")]) : []));
+  const files =
+    basemap === undefined ? [] : [basemap.land, basemap.lakes, basemap.borders, basemap.detail, basemap.licence_file];
+  return files.flatMap((file) =>
+    file !== undefined && existsSync(join(folder, file)) ? hashOf([readFileSync(join(folder, file), "utf8")]) : [],
+  );
 }
 
-async function renderStep({ stages }: Measured, { workFolder, progress }: RunOptions, { published, base }: { published: { folder: string; key: string }; base: string }) {
+async function renderStep(
+  { stages }: Measured,
+  { workFolder, progress }: RunOptions,
+  { published, base }: { published: { folder: string; key: string }; base: string },
+) {
   const step = progress.step("render", "pages");
   let pages = 0;
   const stage = await stages.reuse("site", [published.key, base, codeHash(["site", "build"])], async (folder) => {

@@ -11,7 +11,10 @@ import { measureScheme, type RunOptions } from "./pipeline.ts";
  *
  * @param reviewFolder where the findings go
  */
-export async function checkScheme({ reviewFolder, ...options }: RunOptions & { reviewFolder: string }): Promise<Answer & { findings_file: string }> {
+export async function checkScheme({
+  reviewFolder,
+  ...options
+}: RunOptions & { reviewFolder: string }): Promise<Answer & { findings_file: string }> {
   const { database, scheme, read, stages } = await measureScheme(options);
   try {
     const accounting = await accountingFile(database, scheme, read);

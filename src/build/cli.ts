@@ -42,7 +42,10 @@ function version(): string {
   return (JSON.parse(readFileSync(join(PACKAGE_ROOT, "package.json"), "utf8")) as { version: string }).version;
 }
 
-const CONTENT = new Option("--content <folder>", "the scheme's folder, which holds atlas.yaml (default: content, or this folder)");
+const CONTENT = new Option(
+  "--content <folder>",
+  "the scheme's folder, which holds atlas.yaml (default: content, or this folder)",
+);
 const OUT = new Option("--out <folder>", "folder of the finished atlas").default("atlas");
 const BASE = new Option("--base <path>", "address prefix the atlas will be served under").default("/");
 const MEMORY = new Option("--memory <size>", "most memory for the records, such as 2GB; the rest spills to disk");
@@ -60,12 +63,43 @@ export function program(): Command {
     .showHelpAfterError("(atlaswright help shows the commands)")
     .exitOverride()
     .addHelpText("after", HELP);
-  cli.command("build").description("build the atlas: records, tables and pages").addOption(CONTENT).addOption(OUT).addOption(BASE).addOption(MEMORY).addOption(JSON_OUTPUT).addOption(QUIET).action(runBuild);
-  cli.command("check").description("check content and records without writing a site; findings go to review/ in the scheme's folder").addOption(CONTENT).addOption(MEMORY).addOption(JSON_OUTPUT).addOption(QUIET).action(runCheck);
-  cli.command("serve").description("serve a built atlas to this machine").addOption(OUT).addOption(BASE).addOption(PORT).action(runServe);
+  cli
+    .command("build")
+    .description("build the atlas: records, tables and pages")
+    .addOption(CONTENT)
+    .addOption(OUT)
+    .addOption(BASE)
+    .addOption(MEMORY)
+    .addOption(JSON_OUTPUT)
+    .addOption(QUIET)
+    .action(runBuild);
+  cli
+    .command("check")
+    .description("check content and records without writing a site; findings go to review/ in the scheme's folder")
+    .addOption(CONTENT)
+    .addOption(MEMORY)
+    .addOption(JSON_OUTPUT)
+    .addOption(QUIET)
+    .action(runCheck);
+  cli
+    .command("serve")
+    .description("serve a built atlas to this machine")
+    .addOption(OUT)
+    .addOption(BASE)
+    .addOption(PORT)
+    .action(runServe);
   cli.command("new <folder>").description("make a new scheme's folder from a small commented template").action(runNew);
-  cli.command("settings").description("print every setting of atlas.yaml with its default and meaning").action(() => process.stdout.write(settingsReference()));
-  cli.command("start", { hidden: true }).description("build the demonstration and serve it").addOption(OUT).addOption(PORT).addOption(QUIET).action(runStart);
+  cli
+    .command("settings")
+    .description("print every setting of atlas.yaml with its default and meaning")
+    .action(() => process.stdout.write(settingsReference()));
+  cli
+    .command("start", { hidden: true })
+    .description("build the demonstration and serve it")
+    .addOption(OUT)
+    .addOption(PORT)
+    .addOption(QUIET)
+    .action(runStart);
   return cli;
 }
 
@@ -96,7 +130,8 @@ async function runCheck(options: Options): Promise<void> {
   try {
     const answer = await checkScheme({ ...run, reviewFolder: join(run.content, "review") });
     print(answer, options);
-    if (options.json !== true) process.stdout.write(`\nEvery finding, with file, row and way out: ${answer.findings_file}\n`);
+    if (options.json !== true)
+      process.stdout.write(`\nEvery finding, with file, row and way out: ${answer.findings_file}\n`);
     if (answer.records.held > 0) process.exitCode = EXIT.blocked;
   } finally {
     free();
@@ -105,7 +140,8 @@ async function runCheck(options: Options): Promise<void> {
 
 async function runServe(options: Options): Promise<void> {
   const port = Number(options.port);
-  if (!Number.isInteger(port) || port < 0 || port > 65_535) throw new Mistake("--port", `is ${options.port}`, "give a number from 0 to 65535");
+  if (!Number.isInteger(port) || port < 0 || port > 65_535)
+    throw new Mistake("--port", `is ${options.port}`, "give a number from 0 to 65535");
   const { address } = await serve({ folder: options.out, port, base: options.base });
   process.stdout.write(`${address}\n`);
   process.stderr.write("Ctrl-C ends it.\n");
@@ -113,17 +149,26 @@ async function runServe(options: Options): Promise<void> {
 
 function runNew(folder: string): void {
   makeScheme(folder);
-  process.stdout.write(`${folder} is made. Read its atlas.yaml, put your records in its records folder, then:\n  atlaswright check --content ${folder}\n  atlaswright build --content ${folder}\n`);
+  process.stdout.write(
+    `${folder} is made. Read its atlas.yaml, put your records in its records folder, then:\n  atlaswright check --content ${folder}\n  atlaswright build --content ${folder}\n`,
+  );
 }
 
 async function runStart(options: Options): Promise<void> {
   const generator = join(PACKAGE_ROOT, "scripts/demonstration/generate.ts");
-  if (!existsSync(generator)) throw new Mistake("the demonstration", "is not part of the installed package", "run npm start in a clone, or make a scheme with atlaswright new FOLDER");
+  if (!existsSync(generator))
+    throw new Mistake(
+      "the demonstration",
+      "is not part of the installed package",
+      "run npm start in a clone, or make a scheme with atlaswright new FOLDER",
+    );
   const content = join(PACKAGE_ROOT, "content");
   const { free, ...run } = prepare({ ...options, content });
   try {
     const inventing = run.progress.step("invent", "demonstration records");
-    const { generateDemonstration } = (await import(generator)) as { generateDemonstration(): { rows: number; isNew: boolean } };
+    const { generateDemonstration } = (await import(generator)) as {
+      generateDemonstration(): { rows: number; isNew: boolean };
+    };
     const { rows, isNew } = generateDemonstration();
     inventing.done(`${rows.toLocaleString("en-GB")} rows`, { reused: !isNew });
     await buildAtlas({ ...run, out: resolve(PACKAGE_ROOT, options.out), base: "/" });
@@ -134,13 +179,34 @@ async function runStart(options: Options): Promise<void> {
 }
 
 /** The scheme's folder, a work folder of its own, and the log. */
-function prepare(options: Pick<Options, "content" | "memory" | "quiet">): { content: string; workFolder: string; memory: string | undefined; progress: Progress; free: () => void } {
+function prepare(options: Pick<Options, "content" | "memory" | "quiet">): {
+  content: string;
+  workFolder: string;
+  memory: string | undefined;
+  progress: Progress;
+  free: () => void;
+} {
   const content = resolve(options.content ?? (existsSync("atlas.yaml") ? "." : "content"));
-  if (options.memory !== undefined && !/^\d+(?:\.\d+)?\s*(?:[KMGT]i?B)$/i.test(options.memory)) throw new Mistake("--memory", `is ${options.memory}`, "give a size such as 500MB or 2GB");
-  if (!existsSync(join(content, "atlas.yaml"))) throw new Mistake("atlas.yaml", `is not in ${content}`, "name the scheme's folder with --content, or make one with atlaswright new FOLDER");
-  const workFolder = resolve(".build", `${basename(content)}-${createHash("sha256").update(content).digest("hex").slice(0, 8)}`);
+  if (options.memory !== undefined && !/^\d+(?:\.\d+)?\s*(?:[KMGT]i?B)$/i.test(options.memory))
+    throw new Mistake("--memory", `is ${options.memory}`, "give a size such as 500MB or 2GB");
+  if (!existsSync(join(content, "atlas.yaml")))
+    throw new Mistake(
+      "atlas.yaml",
+      `is not in ${content}`,
+      "name the scheme's folder with --content, or make one with atlaswright new FOLDER",
+    );
+  const workFolder = resolve(
+    ".build",
+    `${basename(content)}-${createHash("sha256").update(content).digest("hex").slice(0, 8)}`,
+  );
   const terminal = describeTerminal(process.stderr, process.env);
-  const progress = createProgress({ stream: process.stderr, quiet: options.quiet === true, isTerminal: terminal.isTerminal, colour: terminal.colour, columns: terminal.columns });
+  const progress = createProgress({
+    stream: process.stderr,
+    quiet: options.quiet === true,
+    isTerminal: terminal.isTerminal,
+    colour: terminal.colour,
+    columns: terminal.columns,
+  });
   return { content, workFolder, memory: options.memory, progress, free: lockFolder(workFolder) };
 }
 
@@ -162,7 +228,9 @@ export async function main(words: readonly string[]): Promise<void> {
       process.stderr.write(`${error.message}\n`);
       process.exitCode = EXIT.mistake;
     } else {
-      process.stderr.write(`Something failed that should not. Please report it with the lines below.\n${error instanceof Error ? error.stack : String(error)}\n`);
+      process.stderr.write(
+        `Something failed that should not. Please report it with the lines below.\n${error instanceof Error ? error.stack : String(error)}\n`,
+      );
       process.exitCode = EXIT.failed;
     }
   }

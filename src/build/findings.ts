@@ -4,8 +4,20 @@ import type { ReadFile } from "../records/raw-records.ts";
 
 /** Lays findings about files and rows beside those about records: view `all_findings`, one row a finding. */
 export async function gatherFindings(database: Database, files: readonly ReadFile[]): Promise<void> {
-  const rows = files.flatMap(({ source, result }) => result.findings.map((finding) => ({ source: source.id, ...finding })));
-  const filler = await database.fill("file_findings", { source: "text", file: "text", row: "integer", field: "text", value: "text", check_name: "text", severity: "text", message: "text", way_out: "text" });
+  const rows = files.flatMap(({ source, result }) =>
+    result.findings.map((finding) => ({ source: source.id, ...finding })),
+  );
+  const filler = await database.fill("file_findings", {
+    source: "text",
+    file: "text",
+    row: "integer",
+    field: "text",
+    value: "text",
+    check_name: "text",
+    severity: "text",
+    message: "text",
+    way_out: "text",
+  });
   filler.add({
     source: rows.map(({ source }) => source),
     file: rows.map(({ file }) => file),
@@ -27,7 +39,9 @@ export async function gatherFindings(database: Database, files: readonly ReadFil
 
 /** Writes every finding as a CSV for the scheme's own eyes: it quotes its records, so it is never published. */
 export async function writeFindings(database: Database, file: string): Promise<number> {
-  const safe = ["field", "value", "message", "way_out"].map((name) => `CASE WHEN regexp_matches(${name}, '^[=+@\\t\\r-]') THEN '''' || ${name} ELSE ${name} END AS ${name}`);
+  const safe = ["field", "value", "message", "way_out"].map(
+    (name) => `CASE WHEN regexp_matches(${name}, '^[=+@\\t\\r-]') THEN '''' || ${name} ELSE ${name} END AS ${name}`,
+  );
   await database.run(
     `COPY (SELECT severity, check_name AS "check", source, file, row, ${safe.join(", ")} FROM all_findings
      ORDER BY CASE severity WHEN 'blocks' THEN 0 WHEN 'ask' THEN 1 ELSE 2 END, check_name, source, file, row, field) TO ${sqlText(file)} (FORMAT csv, HEADER)`,

@@ -11,7 +11,8 @@ const TEMPLATE = fileURLToPath(new URL("../../src/build/template/", import.meta.
  * @throws {Mistake} where the folder holds something already
  */
 export function makeScheme(folder: string): void {
-  if (existsSync(folder) && readdirSync(folder).length > 0) throw new Mistake(folder, "is not empty", "name a new or empty folder");
+  if (existsSync(folder) && readdirSync(folder).length > 0)
+    throw new Mistake(folder, "is not empty", "name a new or empty folder");
   for (const entry of readdirSync(TEMPLATE, { recursive: true, withFileTypes: true })) {
     if (!entry.isFile()) continue;
     const from = join(entry.parentPath, entry.name);

@@ -9,7 +9,7 @@ import { readScheme, type Scheme } from "../scheme/scheme.ts";
 import { counted } from "./counted.ts";
 import { gatherFindings } from "./findings.ts";
 import type { Progress } from "./progress.ts";
-import { readAll, type ReadStage } from "./read-stage.ts";
+import { type ReadStage, readAll } from "./read-stage.ts";
 import { hashOf, openStages, type Stages } from "./stages.ts";
 
 /** What a run is given. */
@@ -52,14 +52,27 @@ export async function measureScheme({ content, workFolder, memory, progress }: R
   await openTables(database, interpreted.folder, RECORD_TABLES);
   await gatherFindings(database, read.files);
   const measuring = progress.step("measure", counted(scheme.taxa.length, "taxon", "taxa"));
-  const measured = await stages.reuse("measured", [interpreted.key, JSON.stringify([settings, scheme.taxa, scheme.landSquares])], async (folder) => {
-    await measure(database, scheme, totals(read, (file) => file.result.unreadable));
-    await saveTables(database, folder, MEASURE_TABLES);
-  });
+  const measured = await stages.reuse(
+    "measured",
+    [interpreted.key, JSON.stringify([settings, scheme.taxa, scheme.landSquares])],
+    async (folder) => {
+      await measure(
+        database,
+        scheme,
+        totals(read, (file) => file.result.unreadable),
+      );
+      await saveTables(database, folder, MEASURE_TABLES);
+    },
+  );
   await dropTables(database, MEASURE_TABLES);
   await openTables(database, measured.folder, MEASURE_TABLES);
-  const [squares] = await database.rows<{ hectads: number; tetrads: number }>("SELECT count(*) FILTER (resolution_m = 10000) AS hectads, count(*) FILTER (resolution_m = 2000) AS tetrads FROM visited_squares");
-  measuring.done(`${counted(squares?.hectads ?? 0, "10 km square")}, ${counted(squares?.tetrads ?? 0, "2 km square")}`, { reused: measured.reused });
+  const [squares] = await database.rows<{ hectads: number; tetrads: number }>(
+    "SELECT count(*) FILTER (resolution_m = 10000) AS hectads, count(*) FILTER (resolution_m = 2000) AS tetrads FROM visited_squares",
+  );
+  measuring.done(
+    `${counted(squares?.hectads ?? 0, "10 km square")}, ${counted(squares?.tetrads ?? 0, "2 km square")}`,
+    { reused: measured.reused },
+  );
   return { scheme, database, stages, read: recordsOf, key: hashOf([measured.key]) };
 }
 
@@ -76,22 +89,46 @@ async function interpretStep(database: Database, stages: Stages, scheme: Scheme,
   const records = read.files.reduce((sum, { result }) => sum + result.read + result.rescued.length, 0);
   const step = progress.step("interpret", counted(records, "record"));
   const { placing, dates, season: _, ...rest } = scheme.settings;
-  const inputs = [...read.key, JSON.stringify([placing, dates, rest.periods, rest.edition, rest.excluded, rest.castes, rest.territories, rest.sources, scheme.taxa, scheme.territories])];
+  const inputs = [
+    ...read.key,
+    JSON.stringify([
+      placing,
+      dates,
+      rest.periods,
+      rest.edition,
+      rest.excluded,
+      rest.castes,
+      rest.territories,
+      rest.sources,
+      scheme.taxa,
+      scheme.territories,
+    ]),
+  ];
   const stage = await stages.reuse("interpreted", inputs, async (folder) => {
     await interpretRecords(database, scheme, read.files, step.update);
     await saveTables(database, folder, RECORD_TABLES);
-    const distinct = await database.rows<{ places: number; dates: number; names: number }>("SELECT (SELECT count(*) FROM places) AS places, (SELECT count(*) FROM dates) AS dates, (SELECT count(*) FROM names) AS names");
+    const distinct = await database.rows<{ places: number; dates: number; names: number }>(
+      "SELECT (SELECT count(*) FROM places) AS places, (SELECT count(*) FROM dates) AS dates, (SELECT count(*) FROM names) AS names",
+    );
     writeFileSync(join(folder, "distinct.json"), JSON.stringify(distinct[0]));
   });
   await dropTables(database, RECORD_TABLES);
-  const distinct = existsSync(join(stage.folder, "distinct.json")) ? (JSON.parse(readFileSync(join(stage.folder, "distinct.json"), "utf8")) as Record<string, number>) : {};
-  step.done(`${counted(distinct["places"] ?? 0, "place")}, ${counted(distinct["dates"] ?? 0, "date")}, ${counted(distinct["names"] ?? 0, "name")}`, { reused: stage.reused });
+  const distinct = existsSync(join(stage.folder, "distinct.json"))
+    ? (JSON.parse(readFileSync(join(stage.folder, "distinct.json"), "utf8")) as Record<string, number>)
+    : {};
+  step.done(
+    `${counted(distinct["places"] ?? 0, "place")}, ${counted(distinct["dates"] ?? 0, "date")}, ${counted(distinct["names"] ?? 0, "name")}`,
+    { reused: stage.reused },
+  );
   return stage;
 }
 
 async function dropTables(database: Database, tables: readonly string[]): Promise<void> {
   for (const table of tables) {
-    const [found] = await database.rows<{ type: string }>("SELECT table_type AS type FROM information_schema.tables WHERE table_name = $table", { table });
+    const [found] = await database.rows<{ type: string }>(
+      "SELECT table_type AS type FROM information_schema.tables WHERE table_name = $table",
+      { table },
+    );
     if (found !== undefined) await database.run(`DROP ${found.type === "VIEW" ? "VIEW" : "TABLE"} ${table}`);
   }
 }

@@ -15,14 +15,29 @@ export interface ReadStage {
 }
 
 /** Reads every file of records that changed since it was last read; others are taken up as they were read then. */
-export async function readAll(database: Database, stages: Stages, files: readonly SourceFile[], tell: (done: number, of: number) => void): Promise<ReadStage> {
+export async function readAll(
+  database: Database,
+  stages: Stages,
+  files: readonly SourceFile[],
+  tell: (done: number, of: number) => void,
+): Promise<ReadStage> {
   const stage: ReadStage = { files: [], key: [], reused: 0 };
   for (const [index, { source, path, name }] of files.entries()) {
     const facts = await readTextFacts(path);
-    const { folder, reused, key } = await stages.reuse("read", [facts.sha256, name, JSON.stringify(source)], async (target) => {
-      const result = await readDelimited(database, { path, name, facts, source, target: join(target, "rows.parquet") });
-      writeFileSync(join(target, "read.json"), JSON.stringify(result));
-    });
+    const { folder, reused, key } = await stages.reuse(
+      "read",
+      [facts.sha256, name, JSON.stringify(source)],
+      async (target) => {
+        const result = await readDelimited(database, {
+          path,
+          name,
+          facts,
+          source,
+          target: join(target, "rows.parquet"),
+        });
+        writeFileSync(join(target, "read.json"), JSON.stringify(result));
+      },
+    );
     const result = JSON.parse(readFileSync(join(folder, "read.json"), "utf8")) as FileRead;
     stage.files.push({ source, name, parquet: join(folder, "rows.parquet"), result });
     stage.key.push(key);

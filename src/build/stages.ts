@@ -9,7 +9,11 @@ const RECORD_CODE = ["engine", "geodesy", "grids", "dates", "names", "scheme", "
 /** Results of stages, kept by what went into them. */
 export interface Stages {
   /** The folder of a stage's result: kept from an earlier build where the same went in, else made by `produce`. */
-  reuse(name: string, inputs: readonly string[], produce: (folder: string) => Promise<void>): Promise<{ folder: string; reused: boolean; key: string }>;
+  reuse(
+    name: string,
+    inputs: readonly string[],
+    produce: (folder: string) => Promise<void>,
+  ): Promise<{ folder: string; reused: boolean; key: string }>;
   /** Throws away results that this build did not use. */
   forgetOthers(): void;
 }

@@ -1,7 +1,16 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { DuckDBDataChunk, DuckDBInstance, type DuckDBConnection, type DuckDBType, type DuckDBValue } from "@duckdb/node-api";
-import { BOOLEAN, DOUBLE, INTEGER, VARCHAR } from "@duckdb/node-api";
+import {
+  BOOLEAN,
+  DOUBLE,
+  type DuckDBConnection,
+  DuckDBDataChunk,
+  DuckDBInstance,
+  type DuckDBType,
+  type DuckDBValue,
+  INTEGER,
+  VARCHAR,
+} from "@duckdb/node-api";
 
 /** A value a statement can be given. */
 export type SqlValue = string | number | bigint | boolean | null;
@@ -37,7 +46,15 @@ export interface TableFiller {
  * @param spillFolder where it may write temporary files
  * @example const database = await openDatabase({ memory: "1GB", spillFolder: "/tmp/spill" })
  */
-export async function openDatabase({ memory, spillFolder, threads }: { memory?: string; spillFolder: string; threads?: number }): Promise<Database> {
+export async function openDatabase({
+  memory,
+  spillFolder,
+  threads,
+}: {
+  memory?: string;
+  spillFolder: string;
+  threads?: number;
+}): Promise<Database> {
   const instance = await DuckDBInstance.create(":memory:", {
     temp_directory: spillFolder,
     autoinstall_known_extensions: "false",
@@ -53,7 +70,9 @@ export async function openDatabase({ memory, spillFolder, threads }: { memory?: 
     },
     rows: async <Row>(sql: string, values?: Record<string, SqlValue>) => {
       const reader = await connection.runAndReadAll(sql, values);
-      return reader.getRowObjects().map((row) => Object.fromEntries(Object.entries(row).map(([name, value]) => [name, plain(value)])) as Row);
+      return reader
+        .getRowObjects()
+        .map((row) => Object.fromEntries(Object.entries(row).map(([name, value]) => [name, plain(value)])) as Row);
     },
     batches: (sql, use) => readBatches(connection, sql, use),
     fill: (table, columns) => fillTable(connection, table, columns),
@@ -64,7 +83,11 @@ export async function openDatabase({ memory, spillFolder, threads }: { memory?: 
   };
 }
 
-async function readBatches(connection: DuckDBConnection, sql: string, use: (columns: Record<string, unknown[]>, size: number) => void): Promise<void> {
+async function readBatches(
+  connection: DuckDBConnection,
+  sql: string,
+  use: (columns: Record<string, unknown[]>, size: number) => void,
+): Promise<void> {
   const result = await connection.stream(sql);
   const names = result.columnNames();
   for (;;) {
@@ -78,10 +101,16 @@ async function readBatches(connection: DuckDBConnection, sql: string, use: (colu
   }
 }
 
-async function fillTable(connection: DuckDBConnection, table: string, columns: Record<string, ColumnType>): Promise<TableFiller> {
+async function fillTable(
+  connection: DuckDBConnection,
+  table: string,
+  columns: Record<string, ColumnType>,
+): Promise<TableFiller> {
   const names = Object.keys(columns);
   const sqlType = { text: "VARCHAR", integer: "INTEGER", double: "DOUBLE", boolean: "BOOLEAN" };
-  await connection.run(`CREATE OR REPLACE TABLE ${table} (${names.map((name) => `${name} ${sqlType[columns[name] ?? "text"]}`).join(", ")})`);
+  await connection.run(
+    `CREATE OR REPLACE TABLE ${table} (${names.map((name) => `${name} ${sqlType[columns[name] ?? "text"]}`).join(", ")})`,
+  );
   const appender = await connection.createAppender(table);
   const types = names.map((name) => TYPES[columns[name] ?? "text"]);
   return {

@@ -1,10 +1,10 @@
 import type { Database } from "../engine/database.ts";
-import { coordinateSystemOfGrid } from "./map-frame.ts";
 import { gridNamed } from "../grids/index.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import type { AtlasFile, TaxonSummary } from "./contracts.ts";
 import { licenceOf } from "./licences.ts";
+import { coordinateSystemOfGrid } from "./map-frame.ts";
 import { escapeHtml } from "./markdown.ts";
 import { type MethodCounts, methodStatements } from "./methods.ts";
 import { periodLabel } from "./period-label.ts";
@@ -12,15 +12,26 @@ import { periodLabel } from "./period-label.ts";
 const INVENTED_NOTICE = "Invented records. The species are real; the scheme, places of recording and people are not.";
 
 /** The atlas's own file: settings in force, totals, effort and the list of taxa. */
-export async function atlasFile(database: Database, scheme: Scheme, { taxa, read, used }: { taxa: TaxonSummary[]; read: number; used: number }): Promise<AtlasFile> {
+export async function atlasFile(
+  database: Database,
+  scheme: Scheme,
+  { taxa, read, used }: { taxa: TaxonSummary[]; read: number; used: number },
+): Promise<AtlasFile> {
   const { settings, territories } = scheme;
   const compared = comparedPeriods(settings);
   const periods = settings.periods.map((period) => ({ ...period, label: periodLabel(period) }));
-  const [totals] = await database.rows<{ hectads: number; tetrads: number; first_year: number | null; last_year: number | null }>(
+  const [totals] = await database.rows<{
+    hectads: number;
+    tetrads: number;
+    first_year: number | null;
+    last_year: number | null;
+  }>(
     `SELECT count(DISTINCT grid || hectad) AS hectads, count(DISTINCT grid || tetrad) AS tetrads, min(first_year) AS first_year, max(last_year) AS last_year
      FROM records WHERE status = 'used' AND present`,
   );
-  const [visits] = await database.rows<{ visits: number }>("SELECT coalesce(sum(visits), 0)::BIGINT AS visits FROM visits_by_period");
+  const [visits] = await database.rows<{ visits: number }>(
+    "SELECT coalesce(sum(visits), 0)::BIGINT AS visits FROM visits_by_period",
+  );
   const season = await database.rows<{ third: number; visits: number }>("SELECT * FROM season_effort");
   return {
     title: settings.title,
@@ -34,7 +45,8 @@ export async function atlasFile(database: Database, scheme: Scheme, { taxa, read
     body_plan: settings.body_plan,
     edition: settings.edition,
     licence: licenceOf(settings.licence),
-    citation: settings.citation || `${settings.title} (${settings.edition.date.slice(0, 4)}), edition ${settings.edition.id}.`,
+    citation:
+      settings.citation || `${settings.title} (${settings.edition.date.slice(0, 4)}), edition ${settings.edition.id}.`,
     contact: settings.contact,
     periods,
     compared: compared === null ? null : [periods[compared[0]]?.id ?? "", periods[compared[1]]?.id ?? ""],
@@ -49,20 +61,41 @@ export async function atlasFile(database: Database, scheme: Scheme, { taxa, read
       grid_name: gridNamed(grid).name,
       land_hectads: (scheme.landSquares ?? []).filter(({ territory }) => territory === id).length,
     })),
-    map: { crs: settings.map.crs ?? (await coordinateSystemOfGrid(database, territories[0])), insets: settings.territories.flatMap(({ id, inset }) => (inset === undefined ? [] : [{ territory: id, corner: inset }])) },
-    basemap: settings.basemap === undefined ? null : { files: basemapNames(settings.basemap), credit_html: creditHtml(settings.basemap) },
+    map: {
+      crs: settings.map.crs ?? (await coordinateSystemOfGrid(database, territories[0])),
+      insets: settings.territories.flatMap(({ id, inset }) =>
+        inset === undefined ? [] : [{ territory: id, corner: inset }],
+      ),
+    },
+    basemap:
+      settings.basemap === undefined
+        ? null
+        : { files: basemapNames(settings.basemap), credit_html: creditHtml(settings.basemap) },
     taxa,
     first_seen_groups: settings.first_seen,
     pages: scheme.pages.map(({ slug, front }) => ({ slug, title: front.title, in_footer: front.footer })),
-    totals: { records_read: read, records_used: used, hectads: totals?.hectads ?? 0, tetrads: totals?.tetrads ?? 0, visits: visits?.visits ?? 0, first_year: totals?.first_year ?? null, last_year: totals?.last_year ?? null },
+    totals: {
+      records_read: read,
+      records_used: used,
+      hectads: totals?.hectads ?? 0,
+      tetrads: totals?.tetrads ?? 0,
+      visits: visits?.visits ?? 0,
+      first_year: totals?.first_year ?? null,
+      last_year: totals?.last_year ?? null,
+    },
     effort_season: Array.from({ length: 36 }, (_, third) => season.find((row) => row.third === third)?.visits ?? 0),
-    effort_years: await database.rows("SELECT year, visits, records FROM effort_years WHERE year IS NOT NULL ORDER BY year"),
+    effort_years: await database.rows(
+      "SELECT year, visits, records FROM effort_years WHERE year IS NOT NULL ORDER BY year",
+    ),
     methods: methodStatements(scheme, await methodCounts(database, taxa)),
   };
 }
 
 async function methodCounts(database: Database, taxa: TaxonSummary[]): Promise<MethodCounts> {
-  const [placing] = await database.rows<Omit<MethodCounts, "vague_dates" | "other_interval_end" | "aggregates">>("SELECT * FROM placing_counts");
+  const [placing] =
+    await database.rows<Omit<MethodCounts, "vague_dates" | "other_interval_end" | "aggregates">>(
+      "SELECT * FROM placing_counts",
+    );
   const [dates] = await database.rows<{ vague_dates: number; other_interval_end: number }>(
     `SELECT (SELECT count(*) FROM records WHERE status = 'used' AND present AND period IS NULL) AS vague_dates,
             (SELECT count(*) FROM findings WHERE check_name = 'date_interval_end') AS other_interval_end`,
@@ -83,5 +116,7 @@ export function basemapNames(basemap: NonNullable<Scheme["settings"]["basemap"]>
 
 function creditHtml({ credit, licence_file }: NonNullable<Scheme["settings"]["basemap"]>): string {
   const text = escapeHtml(credit);
-  return licence_file === undefined ? text : text.replace(/L?GPL 3/, (name) => `<a href="data/basemap-licence.txt">${name}</a>`);
+  return licence_file === undefined
+    ? text
+    : text.replace(/L?GPL 3/, (name) => `<a href="data/basemap-licence.txt">${name}</a>`);
 }

@@ -53,7 +53,9 @@ function whyNotJudged({ resolution_m, retained, lost }: ChangeCounts, comparable
     const shares = rules.tetradShares.map((share) => `${Math.round(100 * share)} %`).join(" and ");
     return `only ${shares} of the two periods' records are good to 2 km; ${Math.round(100 * rules.minimumTetradShare)} % of each are needed`;
   }
-  if (retained + lost === 0) return comparable === 0 ? "no comparable squares" : "not recorded in the earlier period in any comparable square";
-  if (comparable < rules.minimumComparable) return `${comparable} comparable ${comparable === 1 ? "square" : "squares"}; ${rules.minimumComparable} are needed`;
+  if (retained + lost === 0)
+    return comparable === 0 ? "no comparable squares" : "not recorded in the earlier period in any comparable square";
+  if (comparable < rules.minimumComparable)
+    return `${comparable} comparable ${comparable === 1 ? "square" : "squares"}; ${rules.minimumComparable} are needed`;
   return "";
 }

@@ -41,7 +41,10 @@ export const TaxonSummary = z.strictObject({
   tetrads_latest: count,
   first_year: year.nullable(),
   last_year: year.nullable(),
-  change: z.lazy(() => ChangeRow).nullable().describe("10 km, whole atlas, earliest compared period to latest; null with one period"),
+  change: z
+    .lazy(() => ChangeRow)
+    .nullable()
+    .describe("10 km, whole atlas, earliest compared period to latest; null with one period"),
   season: z.array(count).length(36).describe("dated records of all castes in thirds of the month, from 1–10 January"),
   hectad_codes_latest: z.array(z.string()).describe("for the small map"),
   first_seen: z.string().nullable().describe("the 'what you see first' group of the checklist, if any"),
@@ -65,7 +68,9 @@ export const ChangeRow = z.strictObject({
   net_percent: z.number().nullable().describe("net as % of retained + lost; null below 20 comparable squares"),
   interval_low: z.int().nullable(),
   interval_high: z.int().nullable().describe("95 % interval of net; null where it cannot be judged"),
-  recorded_both_not_covered: count.describe("found in both periods, outside the coverage rule: shown, not in the figures"),
+  recorded_both_not_covered: count.describe(
+    "found in both periods, outside the coverage rule: shown, not in the figures",
+  ),
   not_comparable_since: count.describe("recorded in the later period only, not covered in both"),
   not_comparable_before: count,
   covered_both_no_record: count,
@@ -77,7 +82,14 @@ export const ChangeRow = z.strictObject({
 export type ChangeRow = z.infer<typeof ChangeRow>;
 
 /** State of one square for one taxon between two periods. */
-export const SquareState = z.enum(["retained", "gained", "lost", "not_comparable_since", "not_comparable_before", "recorded"]);
+export const SquareState = z.enum([
+  "retained",
+  "gained",
+  "lost",
+  "not_comparable_since",
+  "not_comparable_before",
+  "recorded",
+]);
 export type SquareState = z.infer<typeof SquareState>;
 
 /** One square of one taxon. `recorded` is the only state in a one-period atlas and for records outside every period. */
@@ -125,19 +137,32 @@ export const TaxonFile = TaxonSummary.omit({ hectad_codes_latest: true }).extend
   authorship: z.string(),
   rank: z.string(),
   subgenus: z.string(),
-  other_names: z.array(z.strictObject({ name: z.string(), language: z.string() })).describe("vernacular names in other languages"),
+  other_names: z
+    .array(z.strictObject({ name: z.string(), language: z.string() }))
+    .describe("vernacular names in other languages"),
   synonyms: z.array(z.string()),
   members: z.array(z.string()).describe("slugs of taxa in this aggregate"),
   within: z.array(z.string()).describe("slugs of aggregates that hold this taxon"),
   castes: z.array(z.string()),
-  sizes: z.array(z.strictObject({ caste: z.string(), label: z.string(), millimetres: z.tuple([z.number(), z.number()]), note: z.string() })),
+  sizes: z.array(
+    z.strictObject({
+      caste: z.string(),
+      label: z.string(),
+      millimetres: z.tuple([z.number(), z.number()]),
+      note: z.string(),
+    }),
+  ),
   evidence_needed: z.string().describe("what a record needs, in words"),
   account: z.array(AccountSection).describe("sections know, habitat, when, where and others, HTML without scripts"),
   look_alikes: z.array(LookAlike),
   characters: z.array(Character),
   squares: z.strictObject({ "10000": z.array(TaxonSquare), "2000": z.array(TaxonSquare) }),
   /** Hectads not recorded for the taxon but short of coverage, for the hatch: codes covered in one period only, by which. */
-  uncovered: z.strictObject({ neither: z.array(z.string()), later_only: z.array(z.string()), earlier_only: z.array(z.string()) }),
+  uncovered: z.strictObject({
+    neither: z.array(z.string()),
+    later_only: z.array(z.string()),
+    earlier_only: z.array(z.string()),
+  }),
   change: z.array(ChangeRow),
   season_by_caste: z.array(SeasonRow),
   years: z.array(z.strictObject({ year, records: count, visits: count })),
@@ -178,7 +203,9 @@ export const SquareFile = HectadSummary.extend({
       last_year: year.nullable(),
     }),
   ),
-  tetrads: z.array(z.strictObject({ square: z.string(), letter: z.string(), visits: count, taxa: count, records: count })),
+  tetrads: z.array(
+    z.strictObject({ square: z.string(), letter: z.string(), visits: count, taxa: count, records: count }),
+  ),
   years: z.array(z.strictObject({ year, records: count, visits: count })),
 });
 export type SquareFile = z.infer<typeof SquareFile>;
@@ -187,14 +214,35 @@ export type SquareFile = z.infer<typeof SquareFile>;
 export const AccountingFile = z.strictObject({
   read: count,
   rows: z.array(
-    z.strictObject({ source: z.string(), status: z.enum(["used", "held", "not used"]), reason: z.string(), records: count }),
+    z.strictObject({
+      source: z.string(),
+      status: z.enum(["used", "held", "not used"]),
+      reason: z.string(),
+      records: count,
+    }),
   ),
   sources: z.array(
-    z.strictObject({ source: z.string(), title: z.string(), kind: z.string(), licence: z.string(), read: count, used: count }),
+    z.strictObject({
+      source: z.string(),
+      title: z.string(),
+      kind: z.string(),
+      licence: z.string(),
+      read: count,
+      used: count,
+    }),
   ),
-  squares_by_reason: z.array(z.strictObject({ resolution_m: z.int(), reason: z.string(), records: count })).describe("used records that support no square"),
+  squares_by_reason: z
+    .array(z.strictObject({ resolution_m: z.int(), reason: z.string(), records: count }))
+    .describe("used records that support no square"),
   tetrads_at_half_overlap: count.describe("further record–tetrad pairs an overlap of 0.5 would add"),
-  findings: z.array(z.strictObject({ check: z.string(), severity: z.enum(["blocks", "ask", "note"]), records: count, title: z.string() })),
+  findings: z.array(
+    z.strictObject({
+      check: z.string(),
+      severity: z.enum(["blocks", "ask", "note"]),
+      records: count,
+      title: z.string(),
+    }),
+  ),
 });
 export type AccountingFile = z.infer<typeof AccountingFile>;
 
@@ -215,7 +263,13 @@ export const DownloadsFile = z.strictObject({
 });
 export type DownloadsFile = z.infer<typeof DownloadsFile>;
 
-export const PageFile = z.strictObject({ slug: z.string(), title: z.string(), lead: z.string(), html: z.string(), in_footer: z.boolean() });
+export const PageFile = z.strictObject({
+  slug: z.string(),
+  title: z.string(),
+  lead: z.string(),
+  html: z.string(),
+  in_footer: z.boolean(),
+});
 export type PageFile = z.infer<typeof PageFile>;
 
 /** One sentence of the methods page: a setting in force or a count, grouped under a heading. */
@@ -223,7 +277,9 @@ export const MethodStatement = z.strictObject({ section: z.string(), html: z.str
 
 export const AtlasFile = z.strictObject({
   title: z.string(),
-  heading: z.string().describe("what the atlas is of, the home page's h1, for example Bumblebees of Britain and Ireland"),
+  heading: z
+    .string()
+    .describe("what the atlas is of, the home page's h1, for example Bumblebees of Britain and Ireland"),
   summary: z.string(),
   language: z.string(),
   invented: z.boolean(),
@@ -236,15 +292,25 @@ export const AtlasFile = z.strictObject({
   citation: z.string(),
   contact: z.string(),
   periods: z.array(Period),
-  compared: z.tuple([z.string(), z.string()]).nullable().describe("period ids compared on the maps; null with one period"),
+  compared: z
+    .tuple([z.string(), z.string()])
+    .nullable()
+    .describe("period ids compared on the maps; null with one period"),
   provisional_years: z.array(year),
   coverage_minimum_visits: count,
   season_minimum_visits: count.describe("thirds of a month with fewer visits are drawn open"),
   castes: z.array(z.strictObject({ id: z.string(), label: z.string() })),
-  territories: z.array(z.strictObject({ id: z.string(), name: z.string(), grid: z.string(), grid_name: z.string(), land_hectads: count })),
+  territories: z.array(
+    z.strictObject({ id: z.string(), name: z.string(), grid: z.string(), grid_name: z.string(), land_hectads: count }),
+  ),
   map: z.strictObject({
     crs: z.string().describe("EPSG code of the drawing projection"),
-    insets: z.array(z.strictObject({ territory: z.string(), corner: z.enum(["south-east", "south-west", "north-east", "north-west"]) })),
+    insets: z.array(
+      z.strictObject({
+        territory: z.string(),
+        corner: z.enum(["south-east", "south-west", "north-east", "north-west"]),
+      }),
+    ),
   }),
   basemap: z.strictObject({ files: z.array(z.string()), credit_html: z.string() }).nullable(),
   taxa: z.array(TaxonSummary),

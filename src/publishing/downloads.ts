@@ -17,26 +17,62 @@ import { type DownloadEntry, describeFile, fieldsOf, writeTable } from "./write-
  *
  * @returns the files, tables first
  */
-export async function writeDownloads(database: Database, scheme: Scheme, names: ReadonlyMap<string, TaxonNames>, folder: string): Promise<DownloadEntry[]> {
+export async function writeDownloads(
+  database: Database,
+  scheme: Scheme,
+  names: ReadonlyMap<string, TaxonNames>,
+  folder: string,
+): Promise<DownloadEntry[]> {
   const { invented } = scheme.settings;
   mkdirSync(folder, { recursive: true });
   await fillTaxonNames(database, scheme, names);
   const files: DownloadEntry[] = [];
   for (const table of PUBLISHED_TABLES) files.push(...(await writeTable(database, table, { folder, invented })));
   files.push(await writeGeojson(database, scheme, folder));
-  for (const { taxon, slug, vernacularName } of names.values()) files.push(await writeSpecies(database, { taxonId: taxon.taxonID, slug, title: vernacularName, folder, invented }));
-  writeFileSync(join(folder, "datapackage.json"), `${JSON.stringify(dataPackage(scheme, files.filter(({ path }) => !path.includes("/"))), null, 2)}\n`);
+  for (const { taxon, slug, vernacularName } of names.values())
+    files.push(await writeSpecies(database, { taxonId: taxon.taxonID, slug, title: vernacularName, folder, invented }));
+  writeFileSync(
+    join(folder, "datapackage.json"),
+    `${JSON.stringify(
+      dataPackage(
+        scheme,
+        files.filter(({ path }) => !path.includes("/")),
+      ),
+      null,
+      2,
+    )}\n`,
+  );
   writeFileSync(join(folder, "README.txt"), readme(scheme));
-  const described = [["datapackage.json", "Description of the tables (Data Package 2.0)"], ["README.txt", "Read this first"]].map(([path = "", title = ""]) =>
-    describeFile(folder, path, { table: "", title, format: path.endsWith("json") ? "json" : "text", rows: null, fields: [] }),
+  const described = [
+    ["datapackage.json", "Description of the tables (Data Package 2.0)"],
+    ["README.txt", "Read this first"],
+  ].map(([path = "", title = ""]) =>
+    describeFile(folder, path, {
+      table: "",
+      title,
+      format: path.endsWith("json") ? "json" : "text",
+      rows: null,
+      fields: [],
+    }),
   );
   const all = [...files, ...described];
   writeFileSync(join(folder, "SHA256SUMS"), all.map(({ sha256, path }) => `${sha256}  ${path}\n`).join(""));
   return all;
 }
 
-async function fillTaxonNames(database: Database, scheme: Scheme, names: ReadonlyMap<string, TaxonNames>): Promise<void> {
-  const filler = await database.fill("taxon_names", { taxon_id: "text", scientific_name: "text", authorship: "text", rank: "text", vernacular_name: "text", within: "text" });
+async function fillTaxonNames(
+  database: Database,
+  scheme: Scheme,
+  names: ReadonlyMap<string, TaxonNames>,
+): Promise<void> {
+  const filler = await database.fill("taxon_names", {
+    taxon_id: "text",
+    scientific_name: "text",
+    authorship: "text",
+    rank: "text",
+    vernacular_name: "text",
+    within: "text",
+  });
   filler.add({
     taxon_id: scheme.taxa.map(({ taxonID }) => taxonID),
     scientific_name: scheme.taxa.map(({ scientificName }) => scientificName),
@@ -50,36 +86,84 @@ async function fillTaxonNames(database: Database, scheme: Scheme, names: Readonl
 
 async function writeGeojson(database: Database, scheme: Scheme, folder: string): Promise<DownloadEntry> {
   const { invented, periods } = scheme.settings;
-  const rows = await database.rows<{ grid: string; square: string; territory: string; period: number | null; visits: number; records: number }>(
+  const rows = await database.rows<{
+    grid: string;
+    square: string;
+    territory: string;
+    period: number | null;
+    visits: number;
+    records: number;
+  }>(
     `SELECT p.grid, p.square, p.territory, e.period, coalesce(e.visits, 0) AS visits, coalesce(e.records, 0) AS records
      FROM square_places AS p LEFT JOIN square_effort AS e ON e.grid = p.grid AND e.resolution_m = p.resolution_m AND e.square = p.square
      WHERE p.resolution_m = 10000 ORDER BY p.grid, p.square, e.period`,
   );
-  const squares: SquareToDraw[] = [...Map.groupBy(rows, ({ grid, square }) => `${grid} ${square}`).values()].map((own) => {
-    const first = own[0] ?? { grid: "", square: "", territory: "" };
-    const visits = Object.fromEntries(periods.map(({ id }, index) => [`visits_${id}`, own.find(({ period }) => period === index)?.visits ?? 0]));
-    const records = own.reduce((sum, row) => sum + row.records, 0);
-    return { grid: first.grid, square: first.square, resolution_m: 10_000, properties: { grid: first.grid, square: first.square, territory: first.territory, records, ...visits, ...(invented ? { invented } : {}) } };
-  });
+  const squares: SquareToDraw[] = [...Map.groupBy(rows, ({ grid, square }) => `${grid} ${square}`).values()].map(
+    (own) => {
+      const first = own[0] ?? { grid: "", square: "", territory: "" };
+      const visits = Object.fromEntries(
+        periods.map(({ id }, index) => [`visits_${id}`, own.find(({ period }) => period === index)?.visits ?? 0]),
+      );
+      const records = own.reduce((sum, row) => sum + row.records, 0);
+      return {
+        grid: first.grid,
+        square: first.square,
+        resolution_m: 10_000,
+        properties: {
+          grid: first.grid,
+          square: first.square,
+          territory: first.territory,
+          records,
+          ...visits,
+          ...(invented ? { invented } : {}),
+        },
+      };
+    },
+  );
   const gridOf = new Map(placingTerritories(scheme).map(({ grid }) => [grid.id as string, grid]));
   const written = writeSquaresGeojson(join(folder, "squares.geojson"), squares, gridOf);
-  return describeFile(folder, "squares.geojson", { table: "squares", title: "10 km squares as areas, with visits", format: "geojson", rows: written, fields: [] });
+  return describeFile(folder, "squares.geojson", {
+    table: "squares",
+    title: "10 km squares as areas, with visits",
+    format: "geojson",
+    rows: written,
+    fields: [],
+  });
 }
 
-async function writeSpecies(database: Database, { taxonId, slug, title, folder, invented }: { taxonId: string; slug: string; title: string; folder: string; invented: boolean }): Promise<DownloadEntry> {
+async function writeSpecies(
+  database: Database,
+  {
+    taxonId,
+    slug,
+    title,
+    folder,
+    invented,
+  }: { taxonId: string; slug: string; title: string; folder: string; invented: boolean },
+): Promise<DownloadEntry> {
   const table = publishedTable("taxon_squares");
   mkdirSync(join(folder, "species"), { recursive: true });
   const path = `species/${slug}.csv`;
   const extra = invented ? ", true AS invented" : "";
-  await database.run(`CREATE OR REPLACE TEMP TABLE writing AS SELECT *${extra} FROM (${table.query}) WHERE taxon_id = ${sqlText(taxonId)}`);
+  await database.run(
+    `CREATE OR REPLACE TEMP TABLE writing AS SELECT *${extra} FROM (${table.query}) WHERE taxon_id = ${sqlText(taxonId)}`,
+  );
   await database.run(`COPY writing TO ${sqlText(join(folder, path))} (FORMAT csv, HEADER)`);
   const [{ rows } = { rows: 0 }] = await database.rows<{ rows: number }>("SELECT count(*) AS rows FROM writing");
-  return describeFile(folder, path, { table: table.name, title: `Squares: ${title}`, format: "csv", rows, fields: fieldsOf(table, invented) });
+  return describeFile(folder, path, {
+    table: table.name,
+    title: `Squares: ${title}`,
+    format: "csv",
+    rows,
+    fields: fieldsOf(table, invented),
+  });
 }
 
 function readme({ settings }: Scheme): string {
   const licence = licenceOf(settings.licence);
-  const invented = settings.invented ? "INVENTED RECORDS, for demonstration only. Every table has a column that says so.\n\n" : "";
+  const invented = settings.invented
+    ? "INVENTED RECORDS, for demonstration only. Every table has a column that says so.\n\n"
+    : "";
   return `${settings.title}, edition ${settings.edition.id} (${settings.edition.date})
 
 ${invented}Tables as CSV (UTF-8, comma, header) and Parquet; datapackage.json describes every field.

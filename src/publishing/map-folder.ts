@@ -44,7 +44,11 @@ export interface TaxonStates {
   readonly hectads: TaxonColumns;
   readonly tetrads: TaxonColumns;
   /** Ids of hectads without a record that are not covered, as differences. */
-  readonly uncovered: { readonly neither: readonly number[]; readonly later_only: readonly number[]; readonly earlier_only: readonly number[] };
+  readonly uncovered: {
+    readonly neither: readonly number[];
+    readonly later_only: readonly number[];
+    readonly earlier_only: readonly number[];
+  };
   /** Whether change may be spoken of at 2 km. */
   readonly judged_at_2km: boolean;
 }
@@ -76,7 +80,13 @@ const LETTERS: Readonly<Record<TaxonSquare["state"], string>> = Object.freeze({
  * @throws {Error} where ids leave a gap or hectads and tetrads are mixed
  * @example writeMapFolder("published/map", squares, atlas, taxa, { land })
  */
-export function writeMapFolder(folder: string, squares: readonly MapSquare[], atlas: AtlasFile, taxa: Iterable<TaxonFile>, ground: MapGround = {}): number {
+export function writeMapFolder(
+  folder: string,
+  squares: readonly MapSquare[],
+  atlas: AtlasFile,
+  taxa: Iterable<TaxonFile>,
+  ground: MapGround = {},
+): number {
   mkdirSync(path.join(folder, "taxa"), { recursive: true });
   const write = (name: string, value: unknown) => writeFileSync(path.join(folder, name), `${JSON.stringify(value)}\n`);
   write("hectads.json", squareList(squares, 10_000));
@@ -110,7 +120,8 @@ export function taxonStates(
   taxon: Pick<TaxonFile, "vernacular_name" | "squares" | "uncovered" | "change">,
   ids: ReadonlyMap<string, number>,
 ): TaxonStates {
-  const known = (codes: readonly string[]) => differences(codes.flatMap((code) => ids.get(code) ?? []).toSorted((a, b) => a - b));
+  const known = (codes: readonly string[]) =>
+    differences(codes.flatMap((code) => ids.get(code) ?? []).toSorted((a, b) => a - b));
   const { neither, later_only, earlier_only } = taxon.uncovered;
   return {
     name: taxon.vernacular_name,
@@ -146,10 +157,21 @@ export function squareList(squares: readonly MapSquare[], resolution: MapSquare[
   const sorted = squares.filter(({ resolution_m }) => resolution_m === resolution).toSorted((a, b) => a.id - b.id);
   const first = sorted[0]?.id ?? 0;
   sorted.forEach(({ id, code }, i) => {
-    if (id !== first + i) throw new Error(`square ${code} has id ${id} where ${first + i} was due: ids of one size must follow each other`);
+    if (id !== first + i)
+      throw new Error(`square ${code} has id ${id} where ${first + i} was due: ids of one size must follow each other`);
   });
-  const middles = [0, 1].map((axis) => differences(sorted.map((square) => Math.round(square.corners.slice(0, 4).reduce((sum, corner) => sum + (corner[axis] ?? 0), 0) * 250))));
-  return { first, codes: sorted.map(({ code }) => code).join(" "), middles: sorted.flatMap((_, i) => middles.map((column) => column[i] ?? 0)) };
+  const middles = [0, 1].map((axis) =>
+    differences(
+      sorted.map((square) =>
+        Math.round(square.corners.slice(0, 4).reduce((sum, corner) => sum + (corner[axis] ?? 0), 0) * 250),
+      ),
+    ),
+  );
+  return {
+    first,
+    codes: sorted.map(({ code }) => code).join(" "),
+    middles: sorted.flatMap((_, i) => middles.map((column) => column[i] ?? 0)),
+  };
 }
 
 function mapSettings(squares: readonly MapSquare[], atlas: AtlasFile, ground: MapGround): MapSettings {

@@ -41,7 +41,9 @@ const VECTOR = 1;
  * @example packTiles([{ z: 0, x: 0, y: 0, data }], head).subarray(0, 7) // "PMTiles" in ASCII
  */
 export function packTiles(tiles: readonly Tile[], head: ArchiveHead): Uint8Array {
-  const sorted = tiles.map((tile) => ({ id: zxyToTileId(tile.z, tile.x, tile.y), bytes: squeeze(tile.data) })).toSorted((a, b) => a.id - b.id);
+  const sorted = tiles
+    .map((tile) => ({ id: zxyToTileId(tile.z, tile.x, tile.y), bytes: squeeze(tile.data) }))
+    .toSorted((a, b) => a.id - b.id);
   let offset = 0;
   const entries = sorted.map(({ id, bytes }): Entry => {
     const entry = { id, offset, length: bytes.length };
@@ -50,7 +52,13 @@ export function packTiles(tiles: readonly Tile[], head: ArchiveHead): Uint8Array
   });
   const { root, leaves } = directories(entries);
   const metadata = squeeze(Buffer.from(JSON.stringify(head.metadata)));
-  const header = headerBytes(head, { root: root.length, metadata: metadata.length, leaves: leaves.length, data: offset, tiles: entries.length });
+  const header = headerBytes(head, {
+    root: root.length,
+    metadata: metadata.length,
+    leaves: leaves.length,
+    data: offset,
+    tiles: entries.length,
+  });
   return Buffer.concat([header, root, metadata, leaves, ...sorted.map(({ bytes }) => bytes)]);
 }
 
@@ -104,17 +112,37 @@ function writeVarint(bytes: number[], value: number): void {
   bytes.push(rest);
 }
 
-function headerBytes({ minZoom, maxZoom, bounds }: ArchiveHead, size: { root: number; metadata: number; leaves: number; data: number; tiles: number }): Buffer {
+function headerBytes(
+  { minZoom, maxZoom, bounds }: ArchiveHead,
+  size: { root: number; metadata: number; leaves: number; data: number; tiles: number },
+): Buffer {
   const header = Buffer.alloc(HEADER);
   header.write("PMTiles", 0, "ascii");
   header.writeUInt8(3, 7);
   const metadataAt = HEADER + size.root;
   const leavesAt = metadataAt + size.metadata;
   const dataAt = leavesAt + size.leaves;
-  const numbers = [HEADER, size.root, metadataAt, size.metadata, leavesAt, size.leaves, dataAt, size.data, size.tiles, size.tiles, size.tiles];
+  const numbers = [
+    HEADER,
+    size.root,
+    metadataAt,
+    size.metadata,
+    leavesAt,
+    size.leaves,
+    dataAt,
+    size.data,
+    size.tiles,
+    size.tiles,
+    size.tiles,
+  ];
   numbers.forEach((number, i) => header.writeBigUInt64LE(BigInt(number), 8 + 8 * i));
   [1, GZIP, GZIP, VECTOR, minZoom, maxZoom].forEach((byte, i) => header.writeUInt8(byte, 96 + i));
-  const [west, south, east, north] = bounds.map((degrees) => Math.round(degrees * 1e7)) as [number, number, number, number];
+  const [west, south, east, north] = bounds.map((degrees) => Math.round(degrees * 1e7)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
   [west, south, east, north].forEach((degrees, i) => header.writeInt32LE(degrees, 102 + 4 * i));
   header.writeUInt8(minZoom, 118);
   header.writeInt32LE(Math.round((west + east) / 2), 119);

@@ -40,7 +40,8 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   {
     name: "taxa",
     title: "Species and groups",
-    description: "The checklist of the atlas, with headline numbers. Records of a member count for every group above it.",
+    description:
+      "The checklist of the atlas, with headline numbers. Records of a member count for every group above it.",
     fields: [
       TAXON,
       text("scientific_name", "accepted name without author"),
@@ -76,12 +77,14 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     ],
     primaryKey: ["grid", "square"],
     foreignKeys: [],
-    query: "SELECT territory, grid, resolution_m, square, crs, easting AS easting_sw, northing AS northing_sw, round(latitude, 6) AS centre_latitude, round(longitude, 6) AS centre_longitude, on_land FROM square_places ORDER BY resolution_m DESC, grid, square",
+    query:
+      "SELECT territory, grid, resolution_m, square, crs, easting AS easting_sw, northing AS northing_sw, round(latitude, 6) AS centre_latitude, round(longitude, 6) AS centre_longitude, on_land FROM square_places ORDER BY resolution_m DESC, grid, square",
   },
   {
     name: "taxon_squares",
     title: "Squares of each species",
-    description: "Records and visits of each taxon by square and period. A blank square is not an absence: see square_effort.",
+    description:
+      "Records and visits of each taxon by square and period. A blank square is not an absence: see square_effort.",
     fields: [
       TAXON,
       ...SQUARE,
@@ -99,7 +102,8 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   {
     name: "taxon_changes",
     title: "Change of each square",
-    description: "State of each recorded square between the compared periods. Only squares covered in both by records of other taxa are retained, gained or lost; lost means not refound, never extinct.",
+    description:
+      "State of each recorded square between the compared periods. Only squares covered in both by records of other taxa are retained, gained or lost; lost means not refound, never extinct.",
     fields: [
       TAXON,
       ...SQUARE,
@@ -109,13 +113,19 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     ],
     primaryKey: ["taxon_id", "grid", "square"],
     foreignKeys: [TAXON_KEY, SQUARE_KEY],
-    query: "SELECT taxon_id, territory, grid, resolution_m, square, state, covered_from AS covered_before, covered_to AS covered_since FROM square_states WHERE state IS NOT NULL ORDER BY ALL",
+    query:
+      "SELECT taxon_id, territory, grid, resolution_m, square, state, covered_from AS covered_before, covered_to AS covered_since FROM square_states WHERE state IS NOT NULL ORDER BY ALL",
   },
   {
     name: "square_effort",
     title: "Recording effort",
     description: "Records and visits to the whole group by square and period: read every species' squares beside it.",
-    fields: [...SQUARE, PERIOD, whole("records", "used records of any taxon, non-detections too"), whole("visits", "visits: one place, one day, one recorder or party")],
+    fields: [
+      ...SQUARE,
+      PERIOD,
+      whole("records", "used records of any taxon, non-detections too"),
+      whole("visits", "visits: one place, one day, one recorder or party"),
+    ],
     primaryKey: ["grid", "square", "period"],
     foreignKeys: [SQUARE_KEY],
     query: `SELECT e.territory, e.grid, e.resolution_m, e.square, ${periodId("period")}, e.records, e.visits FROM square_effort AS e ${ofPeriod("e")} ORDER BY ALL`,
@@ -123,7 +133,8 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   {
     name: "taxon_seasons",
     title: "Flight periods",
-    description: "Records and visits by caste and third of the month (1–10, 11–20, 21 to the end). Records whose date does not lie in one third are left out.",
+    description:
+      "Records and visits by caste and third of the month (1–10, 11–20, 21 to the end). Records whose date does not lie in one third are left out.",
     fields: [
       TAXON,
       text("caste", "caste, sex or stage; not_stated where the record says nothing"),
@@ -142,16 +153,29 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     name: "taxon_years",
     title: "Records by year",
     description: "Records and visits of each taxon by year, beside visits to the whole group.",
-    fields: [TAXON, year("year", "calendar year"), whole("records", "used records"), whole("visits", "visits with a record"), whole("visits_group", "visits to the whole group that year")],
+    fields: [
+      TAXON,
+      year("year", "calendar year"),
+      whole("records", "used records"),
+      whole("visits", "visits with a record"),
+      whole("visits_group", "visits to the whole group that year"),
+    ],
     primaryKey: ["taxon_id", "year"],
     foreignKeys: [TAXON_KEY],
-    query: "SELECT y.taxon_id, y.year, y.records, y.visits, coalesce(e.visits, 0) AS visits_group FROM taxon_years AS y LEFT JOIN effort_years AS e USING (year) ORDER BY ALL",
+    query:
+      "SELECT y.taxon_id, y.year, y.records, y.visits, coalesce(e.visits, 0) AS visits_group FROM taxon_years AS y LEFT JOIN effort_years AS e USING (year) ORDER BY ALL",
   },
   {
     name: "accounting",
     title: "What became of each record",
     description: "Records read from each source, by status and reason. The rows of a source add up to what was read.",
-    fields: [text("source", "identifier of the source"), text("status", "used, held or not used"), text("reason", "code of the reason"), text("reason_in_words", "the reason"), whole("records", "records")],
+    fields: [
+      text("source", "identifier of the source"),
+      text("status", "used, held or not used"),
+      text("reason", "code of the reason"),
+      text("reason_in_words", "the reason"),
+      whole("records", "records"),
+    ],
     primaryKey: ["source", "status", "reason"],
     foreignKeys: [],
     query: "SELECT source, status, reason, reason_in_words, records FROM accounting ORDER BY ALL",

@@ -39,11 +39,27 @@ interface PlaceRow {
 }
 
 /** The files of all hectads, sorted by reference: those with land, and those with records. */
-export async function squareFiles(database: Database, scheme: Scheme, names: ReadonlyMap<string, TaxonNames>, measured: ReadonlyMap<string, Measured>): Promise<SquareFile[]> {
+export async function squareFiles(
+  database: Database,
+  scheme: Scheme,
+  names: ReadonlyMap<string, TaxonNames>,
+  measured: ReadonlyMap<string, Measured>,
+): Promise<SquareFile[]> {
   const places = await database.rows<PlaceRow>("SELECT * FROM square_places ORDER BY square, grid");
-  const effort = grouped(await database.rows<EffortRow>("SELECT resolution_m, square, period, records, visits FROM square_effort"), ({ square }) => square);
-  const recorded = grouped(await database.rows<NameRow>("SELECT * EXCLUDE (grid) FROM square_names ORDER BY ALL"), ({ square }) => square);
-  const years = grouped(await database.rows<{ square: string; year: number; records: number; visits: number }>("SELECT square, year, records, visits FROM square_years ORDER BY square, year"), ({ square }) => square);
+  const effort = grouped(
+    await database.rows<EffortRow>("SELECT resolution_m, square, period, records, visits FROM square_effort"),
+    ({ square }) => square,
+  );
+  const recorded = grouped(
+    await database.rows<NameRow>("SELECT * EXCLUDE (grid) FROM square_names ORDER BY ALL"),
+    ({ square }) => square,
+  );
+  const years = grouped(
+    await database.rows<{ square: string; year: number; records: number; visits: number }>(
+      "SELECT square, year, records, visits FROM square_years ORDER BY square, year",
+    ),
+    ({ square }) => square,
+  );
   const tetrads = tetradsOfHectads(scheme, places);
   const states = statesBySquare(measured);
   const graph = { descendants: scheme.checklist.descendants };
@@ -68,21 +84,38 @@ export async function squareFiles(database: Database, scheme: Scheme, names: Rea
     });
 }
 
-function summaryOf(place: Omit<PlaceRow, "resolution_m">, { seen, visited, periods, graph }: { seen: NameRow[]; visited: EffortRow[]; periods: number; graph: Parameters<typeof fewestTaxa>[1] }): HectadSummary {
+function summaryOf(
+  place: Omit<PlaceRow, "resolution_m">,
+  {
+    seen,
+    visited,
+    periods,
+    graph,
+  }: { seen: NameRow[]; visited: EffortRow[]; periods: number; graph: Parameters<typeof fewestTaxa>[1] },
+): HectadSummary {
   const inPeriod = <T>(count: (period: number) => T) => Array.from({ length: periods }, (_, period) => count(period));
   return {
     ...place,
     slug: slugOf(place.square),
     latitude: Math.round(place.latitude * 1e5) / 1e5,
     longitude: Math.round(place.longitude * 1e5) / 1e5,
-    visits: inPeriod((period) => sum(visited.filter((row) => row.period === period), ({ visits }) => visits)),
+    visits: inPeriod((period) =>
+      sum(
+        visited.filter((row) => row.period === period),
+        ({ visits }) => visits,
+      ),
+    ),
     taxa: inPeriod((period) => fewestTaxa(distinct(seen.filter((row) => row.period === period)), graph)),
     taxa_all: fewestTaxa(distinct(seen), graph),
     records: sum(visited, ({ records }) => records),
   };
 }
 
-function taxaOf(seen: NameRow[], names: ReadonlyMap<string, TaxonNames>, states: ReadonlyMap<string, SquareState> | undefined): SquareFile["taxa_list"] {
+function taxaOf(
+  seen: NameRow[],
+  names: ReadonlyMap<string, TaxonNames>,
+  states: ReadonlyMap<string, SquareState> | undefined,
+): SquareFile["taxa_list"] {
   return [...grouped(seen, ({ taxon_id }) => taxon_id)]
     .map(([taxon, rows]) => ({
       slug: names.get(taxon)?.slug ?? "",
@@ -95,7 +128,10 @@ function taxaOf(seen: NameRow[], names: ReadonlyMap<string, TaxonNames>, states:
 }
 
 /** Tetrads by hectad: those with records and, where the scheme lists them, all with land. */
-function tetradsOfHectads(scheme: Scheme, places: readonly PlaceRow[]): Map<string, { square: string; letter: string }[]> {
+function tetradsOfHectads(
+  scheme: Scheme,
+  places: readonly PlaceRow[],
+): Map<string, { square: string; letter: string }[]> {
   const gridOf = new Map(placingTerritories(scheme).map(({ grid }) => [grid.id as string, grid]));
   const all = new Map<string, Map<string, string>>();
   const add = (hectad: string, tetrad: string) => {
@@ -103,7 +139,8 @@ function tetradsOfHectads(scheme: Scheme, places: readonly PlaceRow[]): Map<stri
     own.set(tetrad, tetrad.startsWith(hectad) ? tetrad.slice(hectad.length) : "");
     all.set(hectad, own);
   };
-  for (const { hectad, tetrads } of scheme.landSquares ?? []) for (const letter of tetrads) add(hectad, `${hectad}${letter}`);
+  for (const { hectad, tetrads } of scheme.landSquares ?? [])
+    for (const letter of tetrads) add(hectad, `${hectad}${letter}`);
   for (const { grid, resolution_m, square } of places) {
     const system = gridOf.get(grid);
     const parsed = resolution_m === 2_000 ? system?.parse(square) : undefined;
@@ -111,7 +148,9 @@ function tetradsOfHectads(scheme: Scheme, places: readonly PlaceRow[]): Map<stri
     const hectad = parentOf(system, parsed, 10_000);
     if (hectad !== undefined) add(system.format(hectad), square);
   }
-  return new Map([...all].map(([hectad, own]) => [hectad, [...own].sort().map(([square, letter]) => ({ square, letter }))]));
+  return new Map(
+    [...all].map(([hectad, own]) => [hectad, [...own].sort().map(([square, letter]) => ({ square, letter }))]),
+  );
 }
 
 function statesBySquare(measured: ReadonlyMap<string, Measured>): Map<string, Map<string, SquareState>> {
@@ -137,7 +176,11 @@ function sum<Row>(rows: readonly Row[], of: (row: Row) => number): number {
   return rows.reduce((total, row) => total + of(row), 0);
 }
 
-function extreme<Row>(rows: readonly Row[], of: (row: Row) => number | null, pick: (...values: number[]) => number): number | null {
+function extreme<Row>(
+  rows: readonly Row[],
+  of: (row: Row) => number | null,
+  pick: (...values: number[]) => number,
+): number | null {
   const values = rows.flatMap((row) => of(row) ?? []);
   return values.length === 0 ? null : pick(...values);
 }

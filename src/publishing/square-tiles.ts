@@ -60,17 +60,31 @@ export function squareTiles(squares: readonly MapSquare[], ground: MapGround = {
   const layers = [
     ...(ground.land ? [{ name: "sea", from: least, index: indexOf(seaAround(ground.land), 4, 64) }] : []),
     ...(ground.lakes ? [{ name: "lakes", from: least, index: indexOf(ground.lakes, 4, 64) }] : []),
-    ...(["cell", "spine", "page"] as const).map((part) => ({ name: `hectad_${part}`, from: least, index: indexOf(partsOf(hectads, part), 0, 16) })),
-    ...(["spine", "page"] as const).map((part) => ({ name: `tetrad_${part}`, from: fine, index: indexOf(partsOf(tetrads, part), 0, 16) })),
+    ...(["cell", "spine", "page"] as const).map((part) => ({
+      name: `hectad_${part}`,
+      from: least,
+      index: indexOf(partsOf(hectads, part), 0, 16),
+    })),
+    ...(["spine", "page"] as const).map((part) => ({
+      name: `tetrad_${part}`,
+      from: fine,
+      index: indexOf(partsOf(tetrads, part), 0, 16),
+    })),
   ];
   const tiles = placesOf(squares, ground).flatMap(({ z, x, y }): Tile[] => {
-    const found = layers.filter(({ from }) => z >= from).flatMap(({ name, index }) => {
-      const tile = index.getTile(z, x, y);
-      return tile && tile.features.length > 0 ? [[name, tile] as const] : [];
-    });
-    return found.length === 0 ? [] : [{ z, x, y, data: fromGeojsonVt(Object.fromEntries(found), { version: 2, extent: EXTENT }) }];
+    const found = layers
+      .filter(({ from }) => z >= from)
+      .flatMap(({ name, index }) => {
+        const tile = index.getTile(z, x, y);
+        return tile && tile.features.length > 0 ? [[name, tile] as const] : [];
+      });
+    return found.length === 0
+      ? []
+      : [{ z, x, y, data: fromGeojsonVt(Object.fromEntries(found), { version: 2, extent: EXTENT }) }];
   });
-  const metadata = { vector_layers: layers.map(({ name, from }) => ({ id: name, minzoom: from, maxzoom: TILE_ZOOMS.most, fields: {} })) };
+  const metadata = {
+    vector_layers: layers.map(({ name, from }) => ({ id: name, minzoom: from, maxzoom: TILE_ZOOMS.most, fields: {} })),
+  };
   return packTiles(tiles, { minZoom: least, maxZoom: TILE_ZOOMS.most, bounds, metadata });
 }
 
@@ -91,16 +105,43 @@ export function writeSquareTiles(squares: readonly MapSquare[], file: string, gr
 }
 
 function indexOf(data: FeatureCollection, tolerance: number, buffer: number): GeoJSONVT {
-  return new GeoJSONVT(data, { maxZoom: TILE_ZOOMS.most, indexMaxZoom: 5, indexMaxPoints: 20_000, tolerance, buffer, extent: EXTENT });
+  return new GeoJSONVT(data, {
+    maxZoom: TILE_ZOOMS.most,
+    indexMaxZoom: 5,
+    indexMaxPoints: 20_000,
+    tolerance,
+    buffer,
+    extent: EXTENT,
+  });
 }
 
 /** The world with every island cut out of it; lagoons inside islands are areas of their own. */
 function seaAround(land: FeatureCollection): FeatureCollection {
-  const polygons = land.features.flatMap(({ geometry }) => (geometry?.type === "Polygon" ? [geometry.coordinates] : geometry?.type === "MultiPolygon" ? geometry.coordinates : []));
-  const frame = [[-180, -WORLD], [180, -WORLD], [180, WORLD], [-180, WORLD], [-180, -WORLD]];
-  const sea: Polygon = { type: "Polygon", coordinates: [frame, ...polygons.flatMap(([island]) => (island ? [island] : []))] };
-  const lagoons = polygons.flatMap(([, ...holes]) => holes.map((hole): Polygon => ({ type: "Polygon", coordinates: [hole] })));
-  return { type: "FeatureCollection", features: [sea, ...lagoons].map((geometry) => ({ type: "Feature", properties: {}, geometry })) };
+  const polygons = land.features.flatMap(({ geometry }) =>
+    geometry?.type === "Polygon"
+      ? [geometry.coordinates]
+      : geometry?.type === "MultiPolygon"
+        ? geometry.coordinates
+        : [],
+  );
+  const frame = [
+    [-180, -WORLD],
+    [180, -WORLD],
+    [180, WORLD],
+    [-180, WORLD],
+    [-180, -WORLD],
+  ];
+  const sea: Polygon = {
+    type: "Polygon",
+    coordinates: [frame, ...polygons.flatMap(([island]) => (island ? [island] : []))],
+  };
+  const lagoons = polygons.flatMap(([, ...holes]) =>
+    holes.map((hole): Polygon => ({ type: "Polygon", coordinates: [hole] })),
+  );
+  return {
+    type: "FeatureCollection",
+    features: [sea, ...lagoons].map((geometry) => ({ type: "Feature", properties: {}, geometry })),
+  };
 }
 
 function partsOf(squares: readonly MapSquare[], part: Part): FeatureCollection {
@@ -109,12 +150,14 @@ function partsOf(squares: readonly MapSquare[], part: Part): FeatureCollection {
 
 function partOf({ id, code, corners }: MapSquare, part: Part): Feature<Polygon> {
   const [southWest, southEast, northEast, northWest] = corners;
-  if (!southWest || !southEast || !northEast || !northWest) throw new Error(`square ${code} has ${corners.length} corners, four are needed`);
-  const at = (east: number, north: number): [number, number] => [0, 1].map((axis) => {
-    const south = (southWest[axis] ?? 0) * (1 - east) + (southEast[axis] ?? 0) * east;
-    const top = (northWest[axis] ?? 0) * (1 - east) + (northEast[axis] ?? 0) * east;
-    return south * (1 - north) + top * north;
-  }) as [number, number];
+  if (!southWest || !southEast || !northEast || !northWest)
+    throw new Error(`square ${code} has ${corners.length} corners, four are needed`);
+  const at = (east: number, north: number): [number, number] =>
+    [0, 1].map((axis) => {
+      const south = (southWest[axis] ?? 0) * (1 - east) + (southEast[axis] ?? 0) * east;
+      const top = (northWest[axis] ?? 0) * (1 - east) + (northEast[axis] ?? 0) * east;
+      return south * (1 - north) + top * north;
+    }) as [number, number];
   const [left, right, bottom, upper] = PARTS[part];
   const ring = [at(left, bottom), at(right, bottom), at(right, upper), at(left, upper), at(left, bottom)];
   return { type: "Feature", id, properties: {}, geometry: { type: "Polygon", coordinates: [ring] } };

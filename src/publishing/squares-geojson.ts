@@ -27,14 +27,23 @@ export function cornersInDegrees(grid: Grid, square: string): [number, number][]
  *
  * @returns how many features were written
  */
-export function writeSquaresGeojson(file: string, squares: readonly SquareToDraw[], gridOf: ReadonlyMap<string, Grid>): number {
+export function writeSquaresGeojson(
+  file: string,
+  squares: readonly SquareToDraw[],
+  gridOf: ReadonlyMap<string, Grid>,
+): number {
   const features = squares.flatMap(({ grid, square, properties }) => {
     const system = gridOf.get(grid);
     const corners = system === undefined ? undefined : cornersInDegrees(system, square);
     const [first] = corners ?? [];
     if (corners === undefined || first === undefined) return [];
-    return [{ type: "Feature", id: square, geometry: { type: "Polygon", coordinates: [[...corners, first]] }, properties }];
+    return [
+      { type: "Feature", id: square, geometry: { type: "Polygon", coordinates: [[...corners, first]] }, properties },
+    ];
   });
-  writeFileSync(file, `{"type":"FeatureCollection","features":[\n${features.map((feature) => JSON.stringify(feature)).join(",\n")}\n]}\n`);
+  writeFileSync(
+    file,
+    `{"type":"FeatureCollection","features":[\n${features.map((feature) => JSON.stringify(feature)).join(",\n")}\n]}\n`,
+  );
   return features.length;
 }

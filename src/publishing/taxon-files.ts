@@ -59,14 +59,35 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
     members: slugs(scheme.taxa.filter(({ within }) => within.includes(taxonId)).map(({ taxonID }) => taxonID)),
     within: slugs(taxon.within),
     castes: taxon.castes,
-    sizes: (account?.front.sizes ?? []).map(({ caste, mm, note }) => ({ caste, label: casteLabel(scheme, caste), millimetres: mm, note })),
+    sizes: (account?.front.sizes ?? []).map(({ caste, mm, note }) => ({
+      caste,
+      label: casteLabel(scheme, caste),
+      millimetres: mm,
+      note,
+    })),
     evidence_needed: account?.front.evidence ?? "",
-    account: (account?.sections ?? []).map(({ title, body }) => ({ id: sectionId(title), title, html: renderMarkdown(body) })),
+    account: (account?.sections ?? []).map(({ title, body }) => ({
+      id: sectionId(title),
+      title,
+      html: renderMarkdown(body),
+    })),
     look_alikes: (account?.front.look_alikes ?? []).map(({ taxonID, outside, difference }) => {
       const other = taxonID === undefined ? undefined : names.get(taxonID);
       return { slug: other?.slug ?? null, name: other?.vernacularName ?? outside ?? "", difference };
     }),
-    characters: scheme.characters.filter((row) => row.taxonID === taxonId).map(({ castes, form, part, state, note, reliability, evidence }): Character => ({ castes, form, part, state, note, reliability, evidence })),
+    characters: scheme.characters
+      .filter((row) => row.taxonID === taxonId)
+      .map(
+        ({ castes, form, part, state, note, reliability, evidence }): Character => ({
+          castes,
+          form,
+          part,
+          state,
+          note,
+          reliability,
+          evidence,
+        }),
+      ),
     squares: found.squares,
     change: judging === null ? [] : found.changes.map((counts) => changeRow(counts, judging)),
     season_by_caste: seasonRows(scheme, found),
@@ -83,7 +104,10 @@ function sectionId(title: string): string {
 
 /** One row a caste of the settings that has records, in their order, and "not stated" last. */
 function seasonRows(scheme: Scheme, { season, leftOut }: Measured): TaxonFile["season_by_caste"] {
-  const castes = [...scheme.settings.castes.map(({ id, label }) => ({ id, label })), { id: "not_stated", label: scheme.settings.castes.length === 0 ? "All records" : "Not stated" }];
+  const castes = [
+    ...scheme.settings.castes.map(({ id, label }) => ({ id, label })),
+    { id: "not_stated", label: scheme.settings.castes.length === 0 ? "All records" : "Not stated" },
+  ];
   return castes.flatMap(({ id, label }) => {
     const records = Array<number>(36).fill(0);
     const visits = Array<number>(36).fill(0);
@@ -103,7 +127,10 @@ function casteLabel(scheme: Scheme, id: string): string {
 }
 
 /** Period ids of the comparison with the shares of records good to 2 km; null with one period. */
-export function judgingRules(scheme: Scheme, tetradShares: readonly { period: number; records: number; at_tetrad: number }[]): JudgingRules | null {
+export function judgingRules(
+  scheme: Scheme,
+  tetradShares: readonly { period: number; records: number; at_tetrad: number }[],
+): JudgingRules | null {
   const compared = comparedPeriods(scheme.settings);
   if (compared === null) return null;
   const share = (period: number) => {

@@ -16,8 +16,17 @@ export function namesOfTaxa({ taxa, settings }: Scheme): Map<string, TaxonNames>
   const language = settings.language.split("-")[0] ?? "";
   return new Map(
     taxa.map((taxon, index) => {
-      const vernacularName = taxon.vernacularNames.find((name) => name.language.split("-")[0] === language)?.name ?? taxon.scientificName;
-      return [taxon.taxonID, { taxon, slug: slugs[index] ?? "", vernacularName, shortName: taxon.shortName || shorten(vernacularName, settings.group.one) }];
+      const vernacularName =
+        taxon.vernacularNames.find((name) => name.language.split("-")[0] === language)?.name ?? taxon.scientificName;
+      return [
+        taxon.taxonID,
+        {
+          taxon,
+          slug: slugs[index] ?? "",
+          vernacularName,
+          shortName: taxon.shortName || shorten(vernacularName, settings.group.one),
+        },
+      ];
     }),
   );
 }

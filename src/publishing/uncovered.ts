@@ -7,11 +7,17 @@ import type { TaxonFile } from "./contracts.ts";
  *
  * @param onePeriod with one period a square is either covered or not
  */
-export async function uncoveredSquares(database: Database, taxonIds: readonly string[], onePeriod: boolean): Promise<Map<string, TaxonFile["uncovered"]>> {
+export async function uncoveredSquares(
+  database: Database,
+  taxonIds: readonly string[],
+  onePeriod: boolean,
+): Promise<Map<string, TaxonFile["uncovered"]>> {
   const never = await database.rows<{ square: string }>(
     "SELECT square FROM square_places WHERE resolution_m = 10000 AND square NOT IN (SELECT square FROM visited_squares WHERE resolution_m = 10000) ORDER BY square",
   );
-  const all = new Map<string, TaxonFile["uncovered"]>(taxonIds.map((id) => [id, { neither: never.map(({ square }) => square), later_only: [], earlier_only: [] }]));
+  const all = new Map<string, TaxonFile["uncovered"]>(
+    taxonIds.map((id) => [id, { neither: never.map(({ square }) => square), later_only: [], earlier_only: [] }]),
+  );
   await database.batches(
     `SELECT taxon_id, square, covered_from, covered_to FROM square_states
      WHERE resolution_m = 10000 AND NOT recorded_ever AND NOT (covered_from AND covered_to) ORDER BY taxon_id, square`,

@@ -7,7 +7,11 @@ import type { Field, PublishedTable } from "./published-tables.ts";
 
 export type DownloadEntry = DownloadsFile["files"][number];
 
-const INVENTED: Field = { name: "invented", type: "boolean", description: "true: the records are invented, for demonstration" };
+const INVENTED: Field = {
+  name: "invented",
+  type: "boolean",
+  description: "true: the records are invented, for demonstration",
+};
 
 /** Fields of a table as published: a scheme of invented records adds a column that says so. */
 export function fieldsOf(table: PublishedTable, invented: boolean): Field[] {
@@ -21,14 +25,23 @@ export function fieldsOf(table: PublishedTable, invented: boolean): Field[] {
  * @param folder where the files go; it is made if need be
  * @returns what the list of downloads says of both files
  */
-export async function writeTable(database: Database, table: PublishedTable, { folder, invented }: { folder: string; invented: boolean }): Promise<DownloadEntry[]> {
+export async function writeTable(
+  database: Database,
+  table: PublishedTable,
+  { folder, invented }: { folder: string; invented: boolean },
+): Promise<DownloadEntry[]> {
   mkdirSync(folder, { recursive: true });
   const fields = fieldsOf(table, invented);
-  const columns = fields.map((field) => (field === INVENTED ? "true AS invented" : field.type === "string" ? safeText(field.name) : field.name));
+  const columns = fields.map((field) =>
+    field === INVENTED ? "true AS invented" : field.type === "string" ? safeText(field.name) : field.name,
+  );
   await database.run(`CREATE OR REPLACE TEMP TABLE writing AS SELECT ${columns.join(", ")} FROM (${table.query})`);
   const [{ rows } = { rows: 0 }] = await database.rows<{ rows: number }>("SELECT count(*) AS rows FROM writing");
   const entries: DownloadEntry[] = [];
-  for (const [format, options] of [["csv", "FORMAT csv, HEADER"], ["parquet", "FORMAT parquet, COMPRESSION zstd, ROW_GROUP_SIZE 20480"]] as const) {
+  for (const [format, options] of [
+    ["csv", "FORMAT csv, HEADER"],
+    ["parquet", "FORMAT parquet, COMPRESSION zstd, ROW_GROUP_SIZE 20480"],
+  ] as const) {
     const path = `${table.name}.${format}`;
     await database.run(`COPY writing TO ${sqlText(join(folder, path))} (${options})`);
     entries.push(describeFile(folder, path, { table: table.name, title: table.title, format, rows, fields }));
@@ -37,9 +50,19 @@ export async function writeTable(database: Database, table: PublishedTable, { fo
 }
 
 /** Size and SHA-256 of a written file, with what is known of its content. */
-export function describeFile(folder: string, path: string, about: Pick<DownloadEntry, "table" | "title" | "format" | "rows" | "fields">): DownloadEntry {
+export function describeFile(
+  folder: string,
+  path: string,
+  about: Pick<DownloadEntry, "table" | "title" | "format" | "rows" | "fields">,
+): DownloadEntry {
   const file = join(folder, path);
-  return { path, ...about, fields: about.fields.map(({ name, type, description }) => ({ name, type, description })), bytes: statSync(file).size, sha256: createHash("sha256").update(readFileSync(file)).digest("hex") };
+  return {
+    path,
+    ...about,
+    fields: about.fields.map(({ name, type, description }) => ({ name, type, description })),
+    bytes: statSync(file).size,
+    sha256: createHash("sha256").update(readFileSync(file)).digest("hex"),
+  };
 }
 
 /** SQL of a text column that no spreadsheet takes for a formula (OWASP, CSV injection). */

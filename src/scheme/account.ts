@@ -13,8 +13,15 @@ export const AccountFrontMatter = z.strictObject({
   look_alikes: z
     .array(
       z
-        .strictObject({ taxonID: z.string().optional(), outside: z.string().optional(), difference: z.string().default("") })
-        .refine((look) => (look.taxonID === undefined) !== (look.outside === undefined), "give either taxonID or outside"),
+        .strictObject({
+          taxonID: z.string().optional(),
+          outside: z.string().optional(),
+          difference: z.string().default(""),
+        })
+        .refine(
+          (look) => (look.taxonID === undefined) !== (look.outside === undefined),
+          "give either taxonID or outside",
+        ),
     )
     .default([]),
 });
@@ -44,8 +51,16 @@ export type SchemePage = TextFile<z.infer<typeof PageFrontMatter>> & { slug: str
  * @example parseTextFile("---\ntitle: About\n---\nText", "pages/about.md", PageFrontMatter).sections // => [{ title: "", body: "Text" }]
  */
 export function parseTextFile<T>(text: string, file: string, contract: z.ZodType<T>): TextFile<T> {
-  const match = text.replace(/^\uFEFF/, "").replaceAll("\r\n", "\n").match(/^---\n([\s\S]*?)\n---\n?([\s\S]*)$/);
-  if (match === null) throw new Mistake("the front matter", "is missing", "begin the file with a block between two lines ---", { file, line: 1, column: 1 });
+  const match = text
+    .replace(/^\uFEFF/, "")
+    .replaceAll("\r\n", "\n")
+    .match(/^---\n([\s\S]*?)\n---\n?([\s\S]*)$/);
+  if (match === null)
+    throw new Mistake("the front matter", "is missing", "begin the file with a block between two lines ---", {
+      file,
+      line: 1,
+      column: 1,
+    });
   const front = parseYaml(match[1] ?? "", file, contract, 2);
   const sections = (match[2] ?? "").split(/^(?=## )/m).flatMap((part) => {
     const heading = part.match(/^## (.*)\n?/);

@@ -5,7 +5,12 @@ import { z } from "zod";
 const list = z
   .string()
   .default("")
-  .transform((cell) => cell.split("|").map((part) => part.trim()).filter(Boolean));
+  .transform((cell) =>
+    cell
+      .split("|")
+      .map((part) => part.trim())
+      .filter(Boolean),
+  );
 
 /** "en:Red-tailed bumblebee | cy:…" as language and name. */
 const namesByLanguage = list.transform((parts) =>

@@ -2,12 +2,12 @@ import { existsSync, readdirSync } from "node:fs";
 import { basename, join } from "node:path";
 import type { z } from "zod";
 import { Mistake } from "../mistake.ts";
-import { type Checklist, buildChecklist } from "../names/checklist.ts";
+import { buildChecklist, type Checklist } from "../names/checklist.ts";
 import { type Account, AccountFrontMatter, PageFrontMatter, parseTextFile, type SchemePage } from "./account.ts";
 import { CharacterRow, ChecklistRow } from "./content-tables.ts";
 import { type LandSquares, readLandSquares } from "./land-squares.ts";
-import { Settings } from "./settings.ts";
 import { readContent } from "./read-content.ts";
+import { Settings } from "./settings.ts";
 import { checkSettings } from "./settings-agree.ts";
 import { parseTable } from "./table-file.ts";
 import { readTerritories, type TerritoryArea } from "./territory-areas.ts";
@@ -34,7 +34,11 @@ export interface Scheme {
  */
 export function readScheme(folder: string): Scheme {
   if (!existsSync(join(folder, "atlas.yaml")))
-    throw new Mistake("atlas.yaml", `is not in ${folder}`, "name the scheme's folder with --content, or make one with atlaswright new FOLDER");
+    throw new Mistake(
+      "atlas.yaml",
+      `is not in ${folder}`,
+      "name the scheme's folder with --content, or make one with atlaswright new FOLDER",
+    );
   const settings = parseYaml(readContent(folder, "atlas.yaml"), "atlas.yaml", Settings);
   checkSettings(settings);
   const taxa = parseTable(readContent(folder, "checklist.csv"), "checklist.csv", ChecklistRow);
@@ -57,9 +61,18 @@ function checklistOf(taxa: (ChecklistRow & { row: number })[], settings: Setting
   for (const taxon of taxa) {
     const where = { file: "checklist.csv", row: taxon.row };
     const stray = taxon.castes.find((caste) => !castes.has(caste));
-    if (stray !== undefined) throw new Mistake(`“${stray}”`, "is no caste of atlas.yaml", `write one of ${[...castes].join(", ")}`, { ...where, field: "castes" });
+    if (stray !== undefined)
+      throw new Mistake(`“${stray}”`, "is no caste of atlas.yaml", `write one of ${[...castes].join(", ")}`, {
+        ...where,
+        field: "castes",
+      });
     if (taxon.firstSeen !== "" && !groups.has(taxon.firstSeen))
-      throw new Mistake(`“${taxon.firstSeen}”`, "is no first_seen group of atlas.yaml", `write one of ${[...groups].join(", ")}`, { ...where, field: "firstSeen" });
+      throw new Mistake(
+        `“${taxon.firstSeen}”`,
+        "is no first_seen group of atlas.yaml",
+        `write one of ${[...groups].join(", ")}`,
+        { ...where, field: "firstSeen" },
+      );
   }
   const checklist = buildChecklist(
     taxa.map((taxon) => ({
@@ -76,7 +89,10 @@ function checklistOf(taxa: (ChecklistRow & { row: number })[], settings: Setting
   const [problem] = checklist.problems;
   if (problem !== undefined) {
     const row = taxa.find((taxon) => taxon.taxonID === problem.taxonIds.at(-1))?.row;
-    throw new Mistake("the checklist", `does not agree with itself: ${problem.found}`, problem.wayOut, { file: "checklist.csv", ...(row === undefined ? {} : { row }) });
+    throw new Mistake("the checklist", `does not agree with itself: ${problem.found}`, problem.wayOut, {
+      file: "checklist.csv",
+      ...(row === undefined ? {} : { row }),
+    });
   }
   return checklist;
 }
@@ -94,12 +110,17 @@ function accountsOf(folder: string, taxa: ChecklistRow[]): Map<string, Account> 
   const known = new Set(taxa.map((taxon) => taxon.taxonID));
   const accounts = new Map<string, Account>();
   for (const file of markdownFiles(folder, "species")) {
-    const account = parseTextFile<z.infer<typeof AccountFrontMatter>>(readContent(folder, file), file, AccountFrontMatter);
+    const account = parseTextFile<z.infer<typeof AccountFrontMatter>>(
+      readContent(folder, file),
+      file,
+      AccountFrontMatter,
+    );
     const ids = [account.front.taxonID, ...account.front.look_alikes.flatMap((look) => look.taxonID ?? [])];
     const stray = ids.find((id) => !known.has(id));
     if (stray !== undefined) throw unknownTaxon(stray, { file });
     const other = accounts.get(account.front.taxonID);
-    if (other !== undefined) throw new Mistake(account.front.taxonID, `has an account in ${other.file} already`, "join the two", { file });
+    if (other !== undefined)
+      throw new Mistake(account.front.taxonID, `has an account in ${other.file} already`, "join the two", { file });
     accounts.set(account.front.taxonID, account);
   }
   return accounts;
@@ -108,16 +129,30 @@ function accountsOf(folder: string, taxa: ChecklistRow[]): Map<string, Account> 
 function pagesOf(folder: string): SchemePage[] {
   return markdownFiles(folder, "pages").map((file) => {
     const slug = basename(file, ".md");
-    if (!/^[a-z0-9-]+$/.test(slug)) throw new Mistake(`“${slug}.md”`, "cannot be part of an address", "use lower-case letters, figures and -", { file });
-    return { ...parseTextFile<z.infer<typeof PageFrontMatter>>(readContent(folder, file), file, PageFrontMatter), slug };
+    if (!/^[a-z0-9-]+$/.test(slug))
+      throw new Mistake(`“${slug}.md”`, "cannot be part of an address", "use lower-case letters, figures and -", {
+        file,
+      });
+    return {
+      ...parseTextFile<z.infer<typeof PageFrontMatter>>(readContent(folder, file), file, PageFrontMatter),
+      slug,
+    };
   });
 }
 
 function markdownFiles(folder: string, part: string): string[] {
   if (!existsSync(join(folder, part))) return [];
-  return readdirSync(join(folder, part)).filter((name) => name.endsWith(".md")).sort().map((name) => `${part}/${name}`);
+  return readdirSync(join(folder, part))
+    .filter((name) => name.endsWith(".md"))
+    .sort()
+    .map((name) => `${part}/${name}`);
 }
 
 function unknownTaxon(id: string, where: { file: string; row?: number; field?: string }): Mistake {
-  return new Mistake(`taxonID “${id}”`, "is not in checklist.csv", "correct it, or add the taxon to the checklist", where);
+  return new Mistake(
+    `taxonID “${id}”`,
+    "is not in checklist.csv",
+    "correct it, or add the taxon to the checklist",
+    where,
+  );
 }

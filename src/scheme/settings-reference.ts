@@ -27,13 +27,28 @@ function rowsOf(schema: Described, prefix: string): string[] {
   return Object.entries(schema.properties ?? {}).flatMap(([name, setting]) => {
     const path = `${prefix}${name}`;
     const required = schema.required?.includes(name) === true;
-    const fallback = required ? "needed" : setting.default === undefined ? "none" : `\`${JSON.stringify(setting.default)}\``;
-    const inner = setting.type === "array" && setting.items?.properties !== undefined ? rowsOf(setting.items, `${path}[].`) : rowsOf(setting, `${path}.`);
+    const fallback = required
+      ? "needed"
+      : setting.default === undefined
+        ? "none"
+        : `\`${JSON.stringify(setting.default)}\``;
+    const inner =
+      setting.type === "array" && setting.items?.properties !== undefined
+        ? rowsOf(setting.items, `${path}[].`)
+        : rowsOf(setting, `${path}.`);
     return [`| \`${path}\` | ${kindOf(setting)} | ${fallback} | ${setting.description ?? ""} |`, ...inner];
   });
 }
 
-const KINDS: Record<string, string> = { string: "text", integer: "whole number", number: "number", boolean: "true or false", array: "list", object: "group", null: "nothing" };
+const KINDS: Record<string, string> = {
+  string: "text",
+  integer: "whole number",
+  number: "number",
+  boolean: "true or false",
+  array: "list",
+  object: "group",
+  null: "nothing",
+};
 
 function kindOf(setting: Described): string {
   if (setting.enum !== undefined) return setting.enum.map((value) => `\`${String(value)}\``).join(", ");

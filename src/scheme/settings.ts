@@ -7,7 +7,10 @@ const identifier = z
   .describe("lower-case letters, figures, - and _");
 const relativePath = z
   .string()
-  .refine((path) => !path.startsWith("/") && !path.split(/[\\/]/).includes(".."), "use a path inside the scheme's folder");
+  .refine(
+    (path) => !path.startsWith("/") && !path.split(/[\\/]/).includes(".."),
+    "use a path inside the scheme's folder",
+  );
 const calendarYear = z.int().min(1500).max(2200);
 
 export const PeriodSetting = z.strictObject({
@@ -27,8 +30,13 @@ export const TerritorySetting = z.strictObject({
       accuracy_m: z.number().positive().describe("as its publisher states"),
     })
     .optional()
-    .describe("national grid-shift file for the British grid; coordinates are brought to the grid by it instead of seven parameters"),
-  inset: z.enum(["south-east", "south-west", "north-east", "north-west"]).optional().describe("draw it in a corner of the map"),
+    .describe(
+      "national grid-shift file for the British grid; coordinates are brought to the grid by it instead of seven parameters",
+    ),
+  inset: z
+    .enum(["south-east", "south-west", "north-east", "north-west"])
+    .optional()
+    .describe("draw it in a corner of the map"),
 });
 
 /** Columns a record can have; the names are Darwin Core's where there is one. */
@@ -67,17 +75,31 @@ export type RecordField = (typeof RECORD_FIELDS)[number];
 export const SourceSetting = z.strictObject({
   id: identifier,
   title: z.string().default("").describe("as shown; the id where empty"),
-  files: z.union([relativePath, z.array(relativePath).min(1)]).describe("one path or a list; * stands for any part of a file name"),
+  files: z
+    .union([relativePath, z.array(relativePath).min(1)])
+    .describe("one path or a list; * stands for any part of a file name"),
   kind: z.enum(["field", "photograph", "specimen", "literature", "card"]).default("field"),
   licence: z.string().default("").describe("of the records, an SPDX identifier such as CC-BY-4.0"),
-  datum: z.string().optional().describe("of decimal coordinates whose row states none; without it such rows are not placed"),
+  datum: z
+    .string()
+    .optional()
+    .describe("of decimal coordinates whose row states none; without it such rows are not placed"),
   crs: z.string().optional().describe("of eastings and northings, for example EPSG:27700"),
-  default_uncertainty_m: z.number().positive().optional().describe("radius for points that state none; placing.default_uncertainty_m without it"),
+  default_uncertainty_m: z
+    .number()
+    .positive()
+    .optional()
+    .describe("radius for points that state none; placing.default_uncertainty_m without it"),
   date_format: z
     .enum(["iso", "day-first", "month-first", "spreadsheet"])
     .default("iso")
     .describe("of dates written otherwise than year-month-day"),
-  two_digit_pivot: z.int().min(0).max(99).optional().describe("two-digit years up to it are 20xx, above it 19xx; refused without"),
+  two_digit_pivot: z
+    .int()
+    .min(0)
+    .max(99)
+    .optional()
+    .describe("two-digit years up to it are 20xx, above it 19xx; refused without"),
   columns: z
     .partialRecord(z.enum(RECORD_FIELDS), z.string())
     .default({})
@@ -89,7 +111,10 @@ export const SourceSetting = z.strictObject({
   encoding: z.enum(["utf-8", "utf-16le", "utf-16be", "windows-1252"]).optional().describe("detected where not given"),
   delimiter: z.string().length(1).optional().describe("detected where not given"),
   project: z.string().default(""),
-  aim: z.enum(["all species", "target species"]).default("all species").describe("what the recorders set out to record"),
+  aim: z
+    .enum(["all species", "target species"])
+    .default("all species")
+    .describe("what the recorders set out to record"),
   target: z.string().default("").describe("taxonID the survey looks for, with aim: target species"),
 });
 export type SourceSetting = z.infer<typeof SourceSetting>;
@@ -114,27 +139,52 @@ export const Settings = z.strictObject({
   citation: z.string().default(""),
   contact: z.string().default("").describe("an address for corrections"),
   periods: z.array(PeriodSetting).min(1).describe("in order, earliest first; they may not overlap"),
-  compared: z.tuple([identifier, identifier]).optional().describe("the two periods of the maps; first and last where not given"),
+  compared: z
+    .tuple([identifier, identifier])
+    .optional()
+    .describe("the two periods of the maps; first and last where not given"),
   provisional_years: z.array(calendarYear).default([]).describe("years still incomplete, drawn hatched"),
   coverage: z
-    .strictObject({ minimum_visits: z.int().min(1).default(3).describe("visits with records of other taxa that make a square covered in a period") })
+    .strictObject({
+      minimum_visits: z
+        .int()
+        .min(1)
+        .default(3)
+        .describe("visits with records of other taxa that make a square covered in a period"),
+    })
     .default({ minimum_visits: 3 }),
   placing: z
     .strictObject({
-      minimum_overlap: z.number().min(0.5).max(1).default(0.9).describe("share of an uncertainty circle that must lie in a square"),
-      default_uncertainty_m: z.number().positive().default(100).describe("radius for points of sources that state none"),
+      minimum_overlap: z
+        .number()
+        .min(0.5)
+        .max(1)
+        .default(0.9)
+        .describe("share of an uncertainty circle that must lie in a square"),
+      default_uncertainty_m: z
+        .number()
+        .positive()
+        .default(100)
+        .describe("radius for points of sources that state none"),
     })
     .default({ minimum_overlap: 0.9, default_uncertainty_m: 100 }),
   dates: z
     .strictObject({ interval_end: z.enum(["inclusive", "exclusive"]).default("inclusive") })
     .default({ interval_end: "inclusive" }),
   season: z
-    .strictObject({ minimum_visits: z.int().min(0).default(30).describe("thirds of a month with fewer visits are drawn open") })
+    .strictObject({
+      minimum_visits: z.int().min(0).default(30).describe("thirds of a month with fewer visits are drawn open"),
+    })
     .default({ minimum_visits: 30 }),
   change: z
     .strictObject({
       minimum_comparable_squares: z.int().min(1).default(20).describe("with fewer, change is not judged"),
-      minimum_tetrad_share: z.number().min(0).max(1).default(0.5).describe("share of each period's records that must be good to 2 km before change at 2 km is judged"),
+      minimum_tetrad_share: z
+        .number()
+        .min(0)
+        .max(1)
+        .default(0.5)
+        .describe("share of each period's records that must be good to 2 km before change at 2 km is judged"),
     })
     .default({ minimum_comparable_squares: 20, minimum_tetrad_share: 0.5 }),
   excluded: z
@@ -142,9 +192,14 @@ export const Settings = z.strictObject({
       basis_of_record: z.array(z.string()).default(["FossilSpecimen", "LivingSpecimen"]),
       establishment: z.array(z.string()).default(["captive", "cultivated", "released"]),
     })
-    .default({ basis_of_record: ["FossilSpecimen", "LivingSpecimen"], establishment: ["captive", "cultivated", "released"] }),
+    .default({
+      basis_of_record: ["FossilSpecimen", "LivingSpecimen"],
+      establishment: ["captive", "cultivated", "released"],
+    }),
   territories: z.array(TerritorySetting).min(1),
-  territory_polygons: relativePath.optional().describe("GeoJSON; property territory holds the id. One territory needs none"),
+  territory_polygons: relativePath
+    .optional()
+    .describe("GeoJSON; property territory holds the id. One territory needs none"),
   land_squares: relativePath.optional().describe("reviewed list of squares with land, for denominators and hatching"),
   basemap: z
     .strictObject({
@@ -156,7 +211,14 @@ export const Settings = z.strictObject({
       licence_file: relativePath.optional(),
     })
     .optional(),
-  map: z.strictObject({ crs: z.string().optional().describe("projection of the drawn maps; that of the first territory's grid where not given") }).default({}),
+  map: z
+    .strictObject({
+      crs: z
+        .string()
+        .optional()
+        .describe("projection of the drawn maps; that of the first territory's grid where not given"),
+    })
+    .default({}),
   castes: z
     .array(z.strictObject({ id: identifier, label: z.string(), words: z.array(z.string()).min(1) }))
     .default([])

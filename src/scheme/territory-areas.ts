@@ -42,17 +42,45 @@ export function readTerritories(folder: string, settings: Settings): TerritoryAr
   return settings.territories.map(({ id, name, grid, datum, grid_shift }) => {
     const polygon = polygons.get(id) ?? null;
     if (polygon === null && file !== undefined)
-      throw new Mistake(`territory “${id}”`, `has no polygon in ${file}`, `give a feature the property "territory": "${id}"`, { file: "atlas.yaml" });
-    return { id, name, grid, datum, polygon, gridShift: grid_shift === undefined ? null : gridShiftFile(folder, grid_shift, grid) };
+      throw new Mistake(
+        `territory “${id}”`,
+        `has no polygon in ${file}`,
+        `give a feature the property "territory": "${id}"`,
+        { file: "atlas.yaml" },
+      );
+    return {
+      id,
+      name,
+      grid,
+      datum,
+      polygon,
+      gridShift: grid_shift === undefined ? null : gridShiftFile(folder, grid_shift, grid),
+    };
   });
 }
 
-function gridShiftFile(folder: string, { file, accuracy_m }: { file: string; accuracy_m: number }, grid: string): TerritoryArea["gridShift"] {
+function gridShiftFile(
+  folder: string,
+  { file, accuracy_m }: { file: string; accuracy_m: number },
+  grid: string,
+): TerritoryArea["gridShift"] {
   const where = { file: "atlas.yaml" };
-  if (grid !== "british") throw new Mistake("grid_shift", `is set for the ${grid} grid`, "only the British grid uses one", where);
+  if (grid !== "british")
+    throw new Mistake("grid_shift", `is set for the ${grid} grid`, "only the British grid uses one", where);
   const path = join(folder, file);
-  if (!existsSync(path)) throw new Mistake("grid_shift", `names ${file}, which is not there`, "put the file there, or take the setting out", where);
-  return { path, name: file, accuracy: accuracy_m, sha256: createHash("sha256").update(readFileSync(path)).digest("hex") };
+  if (!existsSync(path))
+    throw new Mistake(
+      "grid_shift",
+      `names ${file}, which is not there`,
+      "put the file there, or take the setting out",
+      where,
+    );
+  return {
+    path,
+    name: file,
+    accuracy: accuracy_m,
+    sha256: createHash("sha256").update(readFileSync(path)).digest("hex"),
+  };
 }
 
 function readPolygons(folder: string, file: string): Map<string, Polygon | MultiPolygon> {
@@ -61,7 +89,14 @@ function readPolygons(folder: string, file: string): Map<string, Polygon | Multi
     parsed = TerritoryFile.parse(JSON.parse(readContent(folder, file)));
   } catch (error) {
     if (error instanceof Mistake) throw error;
-    throw new Mistake("the file", "is not GeoJSON with polygons that have a property territory", "see the contract of territory_polygons", { file });
+    throw new Mistake(
+      "the file",
+      "is not GeoJSON with polygons that have a property territory",
+      "see the contract of territory_polygons",
+      { file },
+    );
   }
-  return new Map(parsed.features.map((feature) => [feature.properties.territory, feature.geometry as Polygon | MultiPolygon]));
+  return new Map(
+    parsed.features.map((feature) => [feature.properties.territory, feature.geometry as Polygon | MultiPolygon]),
+  );
 }

@@ -19,7 +19,11 @@ export function parseYaml<T>(text: string, file: string, contract: z.ZodType<T>,
   const broken = document.errors[0];
   if (broken !== undefined) {
     const { line, col } = lines.linePos(broken.pos[0]);
-    throw new Mistake("the YAML", `cannot be read: ${broken.message}`, "mend the line", { file, line: line + firstLine - 1, column: col });
+    throw new Mistake("the YAML", `cannot be read: ${broken.message}`, "mend the line", {
+      file,
+      line: line + firstLine - 1,
+      column: col,
+    });
   }
   const result = contract.safeParse(document.toJS() ?? {});
   if (result.success) return result.data;
@@ -29,11 +33,16 @@ export function parseYaml<T>(text: string, file: string, contract: z.ZodType<T>,
   const { line, col } = lines.linePos(node?.range?.[0] ?? 0);
   const shown = node === null ? "is missing" : `is ${showValue(node)}`;
   const rest = more.length === 0 ? "" : ` (and ${more.length} more after it)`;
-  throw new Mistake(name, issue.code === "unrecognized_keys" ? `has ${issue.keys.join(", ")}` : shown, `${wayOut(issue)}${rest}`, {
-    file,
-    line: line + firstLine - 1,
-    column: col,
-  });
+  throw new Mistake(
+    name,
+    issue.code === "unrecognized_keys" ? `has ${issue.keys.join(", ")}` : shown,
+    `${wayOut(issue)}${rest}`,
+    {
+      file,
+      line: line + firstLine - 1,
+      column: col,
+    },
+  );
 }
 
 function wayOut(issue: z.core.$ZodIssue): string {
@@ -45,7 +54,11 @@ function wayOut(issue: z.core.$ZodIssue): string {
 
 function showValue(node: Node): string {
   const value: unknown = node.toJSON();
-  return typeof value === "object" && value !== null ? (Array.isArray(value) ? "a list" : "a group of settings") : JSON.stringify(value);
+  return typeof value === "object" && value !== null
+    ? Array.isArray(value)
+      ? "a list"
+      : "a group of settings"
+    : JSON.stringify(value);
 }
 
 /** The deepest node along the path, with the path in words; node null where the value itself is missing. */

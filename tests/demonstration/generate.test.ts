@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ERROR_KINDS } from "../../scripts/demonstration/errors/spoil-rows.ts";
 import { generateDemonstration, SOURCES } from "../../scripts/demonstration/generate.ts";
-import { isRefusal, type GridId } from "../../src/grids/grid.ts";
+import { type GridId, isRefusal } from "../../src/grids/grid.ts";
 import { gridNamed } from "../../src/grids/index.ts";
 import { makeDemonstration, type ReadDemonstration } from "./made.ts";
 

@@ -7,7 +7,11 @@ import { readTile } from "../support/vector-tile-reader.ts";
 
 /** The reader of the `pmtiles` package over bytes in memory. */
 function open(bytes: Uint8Array): PMTiles {
-  return new PMTiles({ getKey: () => "memory", getBytes: (offset, length) => Promise.resolve({ data: new Uint8Array(bytes.subarray(offset, offset + length)).buffer }) });
+  return new PMTiles({
+    getKey: () => "memory",
+    getBytes: (offset, length) =>
+      Promise.resolve({ data: new Uint8Array(bytes.subarray(offset, offset + length)).buffer }),
+  });
 }
 
 const codes: [Parameters<typeof cornersOnEarth>[0], string][] = [
@@ -28,11 +32,15 @@ function onEarth([x, y]: readonly [number, number], z: number, tileX: number, ti
   return [u * 360 - 180, (Math.atan(Math.sinh(Math.PI * (1 - 2 * v))) * 180) / Math.PI];
 }
 
-async function everyTile(archive: PMTiles, z: number): Promise<{ x: number; y: number; layers: ReturnType<typeof readTile> }[]> {
+async function everyTile(
+  archive: PMTiles,
+  z: number,
+): Promise<{ x: number; y: number; layers: ReturnType<typeof readTile> }[]> {
   const found = [];
   const [west, south, east, north] = boundsOf(squares);
   const across = (degrees: number) => Math.floor(((degrees + 180) / 360) * 2 ** z);
-  const down = (degrees: number) => Math.floor(((1 - Math.asinh(Math.tan((degrees * Math.PI) / 180)) / Math.PI) / 2) * 2 ** z);
+  const down = (degrees: number) =>
+    Math.floor(((1 - Math.asinh(Math.tan((degrees * Math.PI) / 180)) / Math.PI) / 2) * 2 ** z);
   for (let x = across(west); x <= across(east); x += 1) {
     for (let y = down(north); y <= down(south); y += 1) {
       const tile = await archive.getZxy(z, x, y);
@@ -47,7 +55,9 @@ describe("tiles of squares", () => {
     const header = await open(bytes).getHeader();
     expect([header.minZoom, header.maxZoom]).toEqual([TILE_ZOOMS.least, TILE_ZOOMS.most]);
     const [west, south, east, north] = boundsOf(squares);
-    [header.minLon - west, header.minLat - south, header.maxLon - east, header.maxLat - north].forEach((miss) => expect(Math.abs(miss)).toBeLessThan(1e-6));
+    [header.minLon - west, header.minLat - south, header.maxLon - east, header.maxLat - north].forEach((miss) =>
+      expect(Math.abs(miss)).toBeLessThan(1e-6),
+    );
   });
 
   it.each([2, 5, 8])("hold every hectad at zoom %i, by its id", async (z) => {
@@ -61,7 +71,11 @@ describe("tiles of squares", () => {
   it("hold tetrads from zoom 7 only", async () => {
     for (const z of [6, 7, 8]) {
       const tiles = await everyTile(open(bytes), z);
-      const ids = new Set(tiles.flatMap(({ layers }) => [...(layers.get("tetrad_spine") ?? []), ...(layers.get("tetrad_page") ?? [])].map(({ id }) => id)));
+      const ids = new Set(
+        tiles.flatMap(({ layers }) =>
+          [...(layers.get("tetrad_spine") ?? []), ...(layers.get("tetrad_page") ?? [])].map(({ id }) => id),
+        ),
+      );
       expect([...ids].toSorted((a, b) => a - b)).toEqual(z === 6 ? [] : [4, 5, 6]);
     }
   });
@@ -69,9 +83,17 @@ describe("tiles of squares", () => {
   it("draw each square at its corners: within two units of a tile of zoom 8, about 45 m", async () => {
     const tiles = await everyTile(open(bytes), 8);
     for (const { id, corners, resolution_m } of squares.filter(({ resolution_m: size }) => size === 10_000)) {
-      const points = tiles.flatMap(({ x, y, layers }) => (layers.get("hectad_cell") ?? []).filter((feature) => feature.id === id).flatMap(({ rings }) => rings.flat().map((point) => onEarth(point, 8, x, y))));
+      const points = tiles.flatMap(({ x, y, layers }) =>
+        (layers.get("hectad_cell") ?? [])
+          .filter((feature) => feature.id === id)
+          .flatMap(({ rings }) => rings.flat().map((point) => onEarth(point, 8, x, y))),
+      );
       for (const [longitude, latitude] of corners) {
-        const nearest = Math.min(...points.map(([lon, lat]) => Math.hypot((lon - longitude) * Math.cos((latitude * Math.PI) / 180), lat - latitude)));
+        const nearest = Math.min(
+          ...points.map(([lon, lat]) =>
+            Math.hypot((lon - longitude) * Math.cos((latitude * Math.PI) / 180), lat - latitude),
+          ),
+        );
         expect(nearest * 111_200).toBeLessThan(45);
       }
       expect(resolution_m).toBe(10_000);
@@ -79,8 +101,21 @@ describe("tiles of squares", () => {
   });
 
   it("cut sea from land given, and leave it out where there is none", async () => {
-    const island = { type: "Polygon" as const, coordinates: [[[-1.8, 54.9], [-1.4, 54.9], [-1.4, 55.2], [-1.8, 55.2], [-1.8, 54.9]]] };
-    const withLand = squareTiles(squares, { land: { type: "FeatureCollection", features: [{ type: "Feature", properties: {}, geometry: island }] } });
+    const island = {
+      type: "Polygon" as const,
+      coordinates: [
+        [
+          [-1.8, 54.9],
+          [-1.4, 54.9],
+          [-1.4, 55.2],
+          [-1.8, 55.2],
+          [-1.8, 54.9],
+        ],
+      ],
+    };
+    const withLand = squareTiles(squares, {
+      land: { type: "FeatureCollection", features: [{ type: "Feature", properties: {}, geometry: island }] },
+    });
     const sea = (await everyTile(open(withLand), 5)).flatMap(({ layers }) => layers.get("sea") ?? []);
     expect(sea.some(({ rings }) => rings.length === 2)).toBe(true);
     expect((await everyTile(open(bytes), 5)).some(({ layers }) => layers.has("sea"))).toBe(false);
@@ -91,14 +126,23 @@ describe("tiles of squares", () => {
   });
 
   it("refuse a square without its corners", () => {
-    expect(() => squareTiles([{ id: 0, code: "NZ27", resolution_m: 10_000, corners: [] }])).toThrow("square NZ27 has 0 corners, four are needed");
+    expect(() => squareTiles([{ id: 0, code: "NZ27", resolution_m: 10_000, corners: [] }])).toThrow(
+      "square NZ27 has 0 corners, four are needed",
+    );
   });
 });
 
 describe("an archive of many tiles", () => {
   it("finds each by its place through leaf directories", async () => {
-    const places = Array.from({ length: 20_000 }, (_, i) => ({ z: 14, x: Math.floor(chance("x", i) * 16_384), y: Math.floor(chance("y", i) * 16_384) }));
-    const tiles = [...new Map(places.map((place) => [`${place.x} ${place.y}`, place])).values()].map((place, i) => ({ ...place, data: Buffer.from(`${place.x}/${place.y}/${"x".repeat(i % 97)}`) }));
+    const places = Array.from({ length: 20_000 }, (_, i) => ({
+      z: 14,
+      x: Math.floor(chance("x", i) * 16_384),
+      y: Math.floor(chance("y", i) * 16_384),
+    }));
+    const tiles = [...new Map(places.map((place) => [`${place.x} ${place.y}`, place])).values()].map((place, i) => ({
+      ...place,
+      data: Buffer.from(`${place.x}/${place.y}/${"x".repeat(i % 97)}`),
+    }));
     const archive = open(packTiles(tiles, { minZoom: 14, maxZoom: 14, bounds: [-180, -85, 180, 85], metadata: {} }));
     expect((await archive.getHeader()).leafDirectoryLength).toBeGreaterThan(0);
     for (const { x, y, data } of tiles.filter((_, i) => i % 997 === 0)) {

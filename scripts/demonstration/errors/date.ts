@@ -1,6 +1,6 @@
 import type { Random } from "../random.ts";
 import type { Row } from "../source.ts";
-import { columnOf, type Correction, type ErrorKind, hasColumn, put } from "./error-kind.ts";
+import { type Correction, columnOf, type ErrorKind, hasColumn, put } from "./error-kind.ts";
 
 const DATES = ["eventDate", "Date"] as const;
 const hasDate = hasColumn(...DATES);

@@ -2,7 +2,7 @@ import { epithetOf } from "../names-as-written.ts";
 import type { Random } from "../random.ts";
 import type { Row } from "../source.ts";
 import { SPECIES } from "../species.ts";
-import { columnOf, type Correction, type ErrorKind, hasColumn, put } from "./error-kind.ts";
+import { type Correction, columnOf, type ErrorKind, hasColumn, put } from "./error-kind.ts";
 
 const NAMES = ["scientificName", "Species"] as const;
 const CASTES = ["caste", "Sex/stage"] as const;

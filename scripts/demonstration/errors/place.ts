@@ -3,7 +3,7 @@ import { gridOf } from "../grids.ts";
 import { longitudeLatitude } from "../places-as-written.ts";
 import type { Random } from "../random.ts";
 import type { Row } from "../source.ts";
-import { columnOf, type Correction, type ErrorKind, hasColumn, put } from "./error-kind.ts";
+import { type Correction, columnOf, type ErrorKind, hasColumn, put } from "./error-kind.ts";
 
 const REFERENCES = ["gridReference", "Grid ref"] as const;
 const hasReference = hasColumn(...REFERENCES);

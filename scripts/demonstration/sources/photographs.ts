@@ -4,10 +4,10 @@ import { epithetOf, writtenName } from "../names-as-written.ts";
 import { longitudeLatitude } from "../places-as-written.ts";
 import type { Random } from "../random.ts";
 import { drawFrom, runningTotals } from "../random.ts";
+import type { Recorder } from "../recorders.ts";
 import { remark, typedKey } from "../remarks.ts";
 import { mainCaste, meet, type Sighting } from "../sightings.ts";
 import { fillYears, numbered, PLAIN_FORM, type Row, type Source } from "../source.ts";
-import type { Recorder } from "../recorders.ts";
 
 /** How readily each species is photographed, where not 1: easy and pretty ones more. */
 const LIKED: Readonly<Record<string, number>> = { terrestris: 0.5, "lucorum-agg": 0.5, hypnorum: 2.2, lapidarius: 1.4 };

@@ -1,5 +1,5 @@
-import { gridOf } from "../grids.ts";
 import { isRefusal } from "../../../src/grids/grid.ts";
+import { gridOf } from "../grids.ts";
 import type { Random } from "../random.ts";
 import { numbered, PLAIN_FORM, type Row, type Source } from "../source.ts";
 

@@ -1,5 +1,5 @@
-import type { MapSettings, MapSquareList, TaxonColumns, TaxonStates } from "../../publishing/map-folder.ts";
 import type { SquareState } from "../../publishing/contracts.ts";
+import type { MapSettings, MapSquareList, TaxonColumns, TaxonStates } from "../../publishing/map-folder.ts";
 
 /** One recorded square of a taxon, unpacked. */
 export interface RecordedSquare {
@@ -66,7 +66,13 @@ export function unpackTaxon(file: TaxonStates): TaxonOnMap {
       uncovered.set(id, kind);
     }
   }
-  return { name: file.name, hectads: unpackColumns(file.hectads), tetrads: unpackColumns(file.tetrads), uncovered, judgedAt2km: file.judged_at_2km };
+  return {
+    name: file.name,
+    hectads: unpackColumns(file.hectads),
+    tetrads: unpackColumns(file.tetrads),
+    uncovered,
+    judgedAt2km: file.judged_at_2km,
+  };
 }
 
 /** Unpacks codes and middles. @example unpackSquares({ first: 0, codes: "NZ27", middles: [-1610, 55080] }).middle(0) // [-1.61, 55.08] */
@@ -79,7 +85,12 @@ export function unpackSquares({ first, codes, middles }: MapSquareList): SquareB
     latitude += middles[2 * i + 1] ?? 0;
     places.push([longitude / 1000, latitude / 1000]);
   });
-  return { first, codes: list, ids: new Map(list.map((code, i) => [code, first + i])), middle: (id) => places[id - first] };
+  return {
+    first,
+    codes: list,
+    ids: new Map(list.map((code, i) => [code, first + i])),
+    middle: (id) => places[id - first],
+  };
 }
 
 async function fetchJson<T>(address: string): Promise<T> {

@@ -4,14 +4,18 @@ import type { ExpressionSpecification, LayerSpecification, StyleSpecification } 
 export const TETRAD_ZOOM = 7.4;
 
 /** Colours of the map, from the page's styles. */
-export type MapColours = Readonly<Record<"paper" | "leaf" | "lake" | "coast" | "rule" | "both" | "new" | "gone" | "part" | "hatch" | "accent", string>>;
+export type MapColours = Readonly<
+  Record<"paper" | "leaf" | "lake" | "coast" | "rule" | "both" | "new" | "gone" | "part" | "hatch" | "accent", string>
+>;
 
 const NAMES = ["paper", "leaf", "lake", "coast", "rule", "both", "new", "gone", "part", "hatch", "accent"] as const;
 
 /** Reads the map's colours from the custom properties of the page. @example readColours(document.documentElement).paper // "#f2f4ef" */
 export function readColours(element: Element): MapColours {
   const style = getComputedStyle(element);
-  return Object.fromEntries(NAMES.map((name) => [name, style.getPropertyValue(`--${name}`).trim() || "#888888"])) as MapColours;
+  return Object.fromEntries(
+    NAMES.map((name) => [name, style.getPropertyValue(`--${name}`).trim() || "#888888"]),
+  ) as MapColours;
 }
 
 const state = (name: string): ExpressionSpecification => ["feature-state", name];
@@ -19,15 +23,47 @@ const isSolid: ExpressionSpecification = ["case", ["==", state("solid"), true], 
 const isOpen: ExpressionSpecification = ["case", ["==", state("open"), true], 1, 0];
 const isHatched: ExpressionSpecification = ["case", ["==", state("hatch"), true], 1, 0];
 const isHere: ExpressionSpecification = ["case", ["==", state("here"), true], 1, 0];
-const inkOf = (colours: MapColours): ExpressionSpecification => ["match", ["coalesce", state("ink"), ""], "new", colours.new, "gone", colours.gone, "part", colours.part, colours.both];
+const inkOf = (colours: MapColours): ExpressionSpecification => [
+  "match",
+  ["coalesce", state("ink"), ""],
+  "new",
+  colours.new,
+  "gone",
+  colours.gone,
+  "part",
+  colours.part,
+  colours.both,
+];
 
 /** The layers a square's parts are drawn in, from the ground up. */
 function partLayers(size: "hectad" | "tetrad", colours: MapColours): LayerSpecification[] {
   const zooms = size === "hectad" ? { maxzoom: TETRAD_ZOOM } : { minzoom: TETRAD_ZOOM };
   const parts = ["spine", "page"] as const;
   return [
-    ...parts.map((part): LayerSpecification => ({ id: `${size}_${part}_solid`, type: "fill", source: "squares", "source-layer": `${size}_${part}`, ...zooms, paint: { "fill-color": inkOf(colours), "fill-opacity": isSolid } })),
-    ...parts.map((part): LayerSpecification => ({ id: `${size}_${part}_open`, type: "line", source: "squares", "source-layer": `${size}_${part}`, ...zooms, paint: { "line-color": inkOf(colours), "line-opacity": isOpen, "line-width": ["interpolate", ["linear"], ["zoom"], 4, 0.7, 7, 1.4, 11, 3] } })),
+    ...parts.map(
+      (part): LayerSpecification => ({
+        id: `${size}_${part}_solid`,
+        type: "fill",
+        source: "squares",
+        "source-layer": `${size}_${part}`,
+        ...zooms,
+        paint: { "fill-color": inkOf(colours), "fill-opacity": isSolid },
+      }),
+    ),
+    ...parts.map(
+      (part): LayerSpecification => ({
+        id: `${size}_${part}_open`,
+        type: "line",
+        source: "squares",
+        "source-layer": `${size}_${part}`,
+        ...zooms,
+        paint: {
+          "line-color": inkOf(colours),
+          "line-opacity": isOpen,
+          "line-width": ["interpolate", ["linear"], ["zoom"], 4, 0.7, 7, 1.4, 11, 3],
+        },
+      }),
+    ),
   ];
 }
 
@@ -42,13 +78,39 @@ function partLayers(size: "hectad" | "tetrad", colours: MapColours): LayerSpecif
  * @example mapStyle("https://atlas.example/map/squares.pmtiles", colours, true).sources.squares.type // "vector"
  */
 export function mapStyle(archive: string, colours: MapColours, land: boolean): StyleSpecification {
-  const ground: LayerSpecification = { id: "ground", type: "fill", source: "squares", "source-layer": "hectad_cell", paint: { "fill-color": colours.leaf, "fill-antialias": false } };
-  const hatch = (["spine", "page"] as const).map((part): LayerSpecification => ({ id: `hectad_${part}_hatch`, type: "fill", source: "squares", "source-layer": `hectad_${part}`, paint: { "fill-pattern": "hatch", "fill-opacity": isHatched } }));
+  const ground: LayerSpecification = {
+    id: "ground",
+    type: "fill",
+    source: "squares",
+    "source-layer": "hectad_cell",
+    paint: { "fill-color": colours.leaf, "fill-antialias": false },
+  };
+  const hatch = (["spine", "page"] as const).map(
+    (part): LayerSpecification => ({
+      id: `hectad_${part}_hatch`,
+      type: "fill",
+      source: "squares",
+      "source-layer": `hectad_${part}`,
+      paint: { "fill-pattern": "hatch", "fill-opacity": isHatched },
+    }),
+  );
   const water: LayerSpecification[] = land
     ? [
         { id: "sea", type: "fill", source: "squares", "source-layer": "sea", paint: { "fill-color": colours.paper } },
-        { id: "lakes", type: "fill", source: "squares", "source-layer": "lakes", paint: { "fill-color": colours.lake, "fill-outline-color": colours.coast } },
-        { id: "coast", type: "line", source: "squares", "source-layer": "sea", paint: { "line-color": colours.coast, "line-width": 0.8 } },
+        {
+          id: "lakes",
+          type: "fill",
+          source: "squares",
+          "source-layer": "lakes",
+          paint: { "fill-color": colours.lake, "fill-outline-color": colours.coast },
+        },
+        {
+          id: "coast",
+          type: "line",
+          source: "squares",
+          "source-layer": "sea",
+          paint: { "line-color": colours.coast, "line-width": 0.8 },
+        },
       ]
     : [];
   return {
@@ -59,12 +121,40 @@ export function mapStyle(archive: string, colours: MapColours, land: boolean): S
       ground,
       ...hatch,
       ...water,
-      { id: "hectad_lines", type: "line", source: "squares", "source-layer": "hectad_cell", minzoom: TETRAD_ZOOM, paint: { "line-color": colours.rule, "line-width": 1 } },
+      {
+        id: "hectad_lines",
+        type: "line",
+        source: "squares",
+        "source-layer": "hectad_cell",
+        minzoom: TETRAD_ZOOM,
+        paint: { "line-color": colours.rule, "line-width": 1 },
+      },
       ...partLayers("hectad", colours),
       ...partLayers("tetrad", colours),
-      { id: "hectad_cells", type: "fill", source: "squares", "source-layer": "hectad_cell", paint: { "fill-color": colours.leaf, "fill-opacity": 0 } },
-      { id: "hectad_here", type: "line", source: "squares", "source-layer": "hectad_cell", paint: { "line-color": colours.accent, "line-width": 2.5, "line-opacity": isHere } },
-      ...(["spine", "page"] as const).map((part): LayerSpecification => ({ id: `tetrad_${part}_here`, type: "line", source: "squares", "source-layer": `tetrad_${part}`, minzoom: TETRAD_ZOOM, paint: { "line-color": colours.accent, "line-width": 2, "line-opacity": isHere } })),
+      {
+        id: "hectad_cells",
+        type: "fill",
+        source: "squares",
+        "source-layer": "hectad_cell",
+        paint: { "fill-color": colours.leaf, "fill-opacity": 0 },
+      },
+      {
+        id: "hectad_here",
+        type: "line",
+        source: "squares",
+        "source-layer": "hectad_cell",
+        paint: { "line-color": colours.accent, "line-width": 2.5, "line-opacity": isHere },
+      },
+      ...(["spine", "page"] as const).map(
+        (part): LayerSpecification => ({
+          id: `tetrad_${part}_here`,
+          type: "line",
+          source: "squares",
+          "source-layer": `tetrad_${part}`,
+          minzoom: TETRAD_ZOOM,
+          paint: { "line-color": colours.accent, "line-width": 2, "line-opacity": isHere },
+        }),
+      ),
     ],
   };
 }

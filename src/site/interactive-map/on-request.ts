@@ -22,7 +22,9 @@ function offer(place: HTMLElement): void {
     };
     opener.hidden = true;
     import("./open-map.ts")
-      .then(({ openMap }) => openMap(panel, { folder: place.dataset["folder"] ?? "/map/", slug: place.dataset["slug"] ?? "", close }))
+      .then(({ openMap }) =>
+        openMap(panel, { folder: place.dataset["folder"] ?? "/map/", slug: place.dataset["slug"] ?? "", close }),
+      )
       .catch((error: unknown) => {
         close();
         trouble.hidden = false;

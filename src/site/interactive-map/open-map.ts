@@ -2,7 +2,14 @@ import { addProtocol, Map as MapLibre, setWorkerUrl } from "maplibre-gl";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
 import { Protocol } from "pmtiles";
 import type { MapSettings } from "../../publishing/map-folder.ts";
-import { fetchSettings, fetchSquares, fetchTaxon, type RecordedSquare, type SquareBook, type TaxonOnMap } from "./map-data.ts";
+import {
+  fetchSettings,
+  fetchSquares,
+  fetchTaxon,
+  type RecordedSquare,
+  type SquareBook,
+  type TaxonOnMap,
+} from "./map-data.ts";
 import { hatchImage, mapStyle, readColours, TETRAD_ZOOM } from "./map-style.ts";
 import { paintStates } from "./paint-states.ts";
 import type { View } from "./square-paint.ts";
@@ -43,10 +50,27 @@ export async function openMap(panel: HTMLElement, request: MapRequest): Promise<
     addProtocol("pmtiles", new Protocol().tile);
     prepared = true;
   }
-  const [hectadsComing, taxonComing] = [fetchSquares(request.folder, "hectads"), fetchTaxon(request.folder, request.slug)];
+  const [hectadsComing, taxonComing] = [
+    fetchSquares(request.folder, "hectads"),
+    fetchTaxon(request.folder, request.slug),
+  ];
   const settings = await fetchSettings(request.folder);
-  const [map, hectads, taxon] = await Promise.all([drawGround(element(panel, "[data-canvas]"), request, settings), hectadsComing, taxonComing]);
-  const open: OpenMap = { map, panel, request, settings, hectads, tetrads: undefined, taxon, view: viewOf("both", settings), here: undefined };
+  const [map, hectads, taxon] = await Promise.all([
+    drawGround(element(panel, "[data-canvas]"), request, settings),
+    hectadsComing,
+    taxonComing,
+  ]);
+  const open: OpenMap = {
+    map,
+    panel,
+    request,
+    settings,
+    hectads,
+    tetrads: undefined,
+    taxon,
+    view: viewOf("both", settings),
+    here: undefined,
+  };
   repaint(open);
   joinControls(open);
   followTheme(open);
@@ -107,7 +131,8 @@ function joinControls(open: OpenMap): void {
   const { map, panel, settings, request } = open;
   const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
   const duration = still ? 0 : 250;
-  const step = (x: number, y: number) => map.panBy([x * map.getContainer().clientWidth * 0.3, y * map.getContainer().clientHeight * 0.3], { duration });
+  const step = (x: number, y: number) =>
+    map.panBy([x * map.getContainer().clientWidth * 0.3, y * map.getContainer().clientHeight * 0.3], { duration });
   const acts: Record<string, () => void> = {
     in: () => map.zoomTo(map.getZoom() + 1, { duration }),
     out: () => map.zoomTo(map.getZoom() - 1, { duration }),
@@ -117,7 +142,8 @@ function joinControls(open: OpenMap): void {
     east: () => step(1, 0),
     whole: () => map.fitBounds([...settings.bounds], { padding: 12, duration }),
   };
-  for (const button of panel.querySelectorAll<HTMLButtonElement>("[data-do]")) button.addEventListener("click", () => acts[button.dataset["do"] ?? ""]?.());
+  for (const button of panel.querySelectorAll<HTMLButtonElement>("[data-do]"))
+    button.addEventListener("click", () => acts[button.dataset["do"] ?? ""]?.());
   for (const radio of panel.querySelectorAll<HTMLInputElement>('input[type="radio"]')) {
     radio.addEventListener("change", () => {
       open.view = viewOf(radio.value, settings);
@@ -164,7 +190,8 @@ function followTheme(open: OpenMap): void {
     map.updateImage("hatch", hatchImage(colours.hatch));
     const style = mapStyle(new URL(`${request.folder}squares.pmtiles`, location.href).href, colours, settings.land);
     for (const layer of style.layers) {
-      for (const [name, value] of Object.entries(layer.paint ?? {})) map.setPaintProperty(layer.id, name as never, value as never);
+      for (const [name, value] of Object.entries(layer.paint ?? {}))
+        map.setPaintProperty(layer.id, name as never, value as never);
     }
   });
 }
@@ -175,8 +202,15 @@ async function tell(open: OpenMap, point: [number, number]): Promise<void> {
   const { map } = open;
   const fine = isFine(map);
   const reach = fine ? 3 : 0;
-  const box: [[number, number], [number, number]] = [[point[0] - reach, point[1] - reach], [point[0] + reach, point[1] + reach]];
-  const recorded = fine ? map.queryRenderedFeatures(box, { layers: ["tetrad_spine_solid", "tetrad_page_solid"] }).find(({ id }) => open.taxon.tetrads.has(Number(id))) : undefined;
+  const box: [[number, number], [number, number]] = [
+    [point[0] - reach, point[1] - reach],
+    [point[0] + reach, point[1] + reach],
+  ];
+  const recorded = fine
+    ? map
+        .queryRenderedFeatures(box, { layers: ["tetrad_spine_solid", "tetrad_page_solid"] })
+        .find(({ id }) => open.taxon.tetrads.has(Number(id)))
+    : undefined;
   const hectad = map.queryRenderedFeatures(point, { layers: ["hectad_cells"] })[0];
   if (recorded) return showSquare(open, "tetrad", Number(recorded.id));
   if (hectad) return showSquare(open, "hectad", Number(hectad.id));
@@ -191,7 +225,10 @@ async function showSquare(open: OpenMap, size: "hectad" | "tetrad", id: number):
   const book = size === "hectad" ? open.hectads : await tetradBook(open);
   const code = book.codes[id - book.first] ?? "This square";
   const square = (size === "hectad" ? taxon.hectads : taxon.tetrads).get(id);
-  const words = square || size === "tetrad" ? squareWords(code, square, taxon, size === "hectad" ? 10_000 : 2_000, settings) : uncoveredWords(code, taxon.uncovered.get(id), taxon, settings, settings.compared);
+  const words =
+    square || size === "tetrad"
+      ? squareWords(code, square, taxon, size === "hectad" ? 10_000 : 2_000, settings)
+      : uncoveredWords(code, taxon.uncovered.get(id), taxon, settings, settings.compared);
   say(open, words);
 }
 
@@ -207,7 +244,10 @@ async function find(open: OpenMap, text: string, duration: number): Promise<void
   const id = inHectads ?? book.ids.get(code);
   const middle = id === undefined ? undefined : book.middle(id);
   if (id === undefined || !middle) {
-    say(open, `${text.trim() || "That"} is no square of this atlas. Write a 10 km square such as ${open.hectads.codes[0] ?? ""}, or a 2 km square.`);
+    say(
+      open,
+      `${text.trim() || "That"} is no square of this atlas. Write a 10 km square such as ${open.hectads.codes[0] ?? ""}, or a 2 km square.`,
+    );
     return;
   }
   const size = book === open.hectads ? "hectad" : "tetrad";
@@ -220,14 +260,23 @@ async function find(open: OpenMap, text: string, duration: number): Promise<void
 function recordedInView(open: OpenMap): { size: "hectads" | "tetrads"; ids: number[] } {
   const size = isFine(open.map) ? "tetrads" : "hectads";
   const part = size === "tetrads" ? "tetrad" : "hectad";
-  const seen = open.map.queryRenderedFeatures({ layers: [`${part}_spine_solid`, `${part}_page_solid`] }).map(({ id }) => Number(id));
-  const shown = (square: RecordedSquare | undefined) => square !== undefined && (open.view.kind !== "single" || (square.records[open.view.period] ?? 0) > 0);
+  const seen = open.map
+    .queryRenderedFeatures({ layers: [`${part}_spine_solid`, `${part}_page_solid`] })
+    .map(({ id }) => Number(id));
+  const shown = (square: RecordedSquare | undefined) =>
+    square !== undefined && (open.view.kind !== "single" || (square.records[open.view.period] ?? 0) > 0);
   return { size, ids: [...new Set(seen)].filter((id) => shown(open.taxon[size].get(id))).toSorted((a, b) => a - b) };
 }
 
 function describeView(open: OpenMap): void {
   const { size, ids } = recordedInView(open);
-  element(open.panel, "[data-view]").textContent = viewWords(open.taxon, open.view, ids.length, size === "tetrads" ? "2 km" : "10 km", open.settings);
+  element(open.panel, "[data-view]").textContent = viewWords(
+    open.taxon,
+    open.view,
+    ids.length,
+    size === "tetrads" ? "2 km" : "10 km",
+    open.settings,
+  );
   void listSquares(open);
 }
 

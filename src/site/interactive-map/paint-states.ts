@@ -1,6 +1,6 @@
 import type { Map as MapLibre } from "maplibre-gl";
 import type { RecordedSquare, TaxonOnMap } from "./map-data.ts";
-import { paintOf, paintUncovered, type PartPaint, type SquarePaint, type View, viewOfTetrads } from "./square-paint.ts";
+import { type PartPaint, paintOf, paintUncovered, type SquarePaint, type View, viewOfTetrads } from "./square-paint.ts";
 
 const LAYERS = ["hectad_cell", "hectad_spine", "hectad_page", "tetrad_spine", "tetrad_page"] as const;
 
@@ -18,7 +18,12 @@ export function paintStates(map: MapLibre, taxon: TaxonOnMap, view: View): void 
   paintAll(map, "tetrad", taxon.tetrads, viewOfTetrads(view, taxon));
 }
 
-function paintAll(map: MapLibre, size: "hectad" | "tetrad", squares: ReadonlyMap<number, RecordedSquare>, view: View): void {
+function paintAll(
+  map: MapLibre,
+  size: "hectad" | "tetrad",
+  squares: ReadonlyMap<number, RecordedSquare>,
+  view: View,
+): void {
   for (const [id, square] of squares) set(map, size, id, paintOf(square, view));
 }
 
@@ -27,7 +32,15 @@ function set(map: MapLibre, size: "hectad" | "tetrad", id: number, { spine, page
   setPart(map, `${size}_page`, id, page);
 }
 
-function setPart(map: MapLibre, sourceLayer: string, id: number, { ink, open = false, hatch = false }: PartPaint): void {
+function setPart(
+  map: MapLibre,
+  sourceLayer: string,
+  id: number,
+  { ink, open = false, hatch = false }: PartPaint,
+): void {
   if (ink === undefined && !hatch) return;
-  map.setFeatureState({ source: "squares", sourceLayer, id }, { ink: ink ?? "", solid: ink !== undefined && !open, open: ink !== undefined && open, hatch });
+  map.setFeatureState(
+    { source: "squares", sourceLayer, id },
+    { ink: ink ?? "", solid: ink !== undefined && !open, open: ink !== undefined && open, hatch },
+  );
 }

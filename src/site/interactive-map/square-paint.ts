@@ -41,7 +41,8 @@ const whole = (part: PartPaint): SquarePaint => ({ spine: part, page: part });
  * @example paintOf({ state: "gained", covered: [true, true], records: [0, 4] }, { kind: "compared", earlier: 0, later: 1 }).spine // { ink: "new", open: true }
  */
 export function paintOf({ state, covered, records }: RecordedSquare, view: View): SquarePaint {
-  if (view.kind === "any") return whole(records.some((number) => number > 0) ? { ink: "both" } : { ink: "part", open: true });
+  if (view.kind === "any")
+    return whole(records.some((number) => number > 0) ? { ink: "both" } : { ink: "part", open: true });
   if (view.kind === "single") {
     if ((records[view.period] ?? 0) > 0) return whole({ ink: "both" });
     return covered[view.period] === false ? whole({ hatch: true }) : BLANK;
@@ -61,7 +62,10 @@ export function paintOf({ state, covered, records }: RecordedSquare, view: View)
     case "before":
       return { spine: { ink }, page: hatchOf(view.later) };
     default:
-      return { spine: { ink, open: true, ...hatchOf(view.earlier) }, page: { ink, open: true, ...hatchOf(view.later) } };
+      return {
+        spine: { ink, open: true, ...hatchOf(view.earlier) },
+        page: { ink, open: true, ...hatchOf(view.later) },
+      };
   }
 }
 

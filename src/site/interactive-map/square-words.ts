@@ -29,7 +29,13 @@ const WORDS: Readonly<Record<RecordedSquare["state"], string>> = Object.freeze({
  * @returns plain sentences
  * @example squareWords("NZ27", { state: "gained", covered: [true, true], records: [0, 4] }, taxon, 10_000, context) // "NZ27: newly found. 1990–2005 no record, 2006–2024 4 records."
  */
-export function squareWords(code: string, square: RecordedSquare | undefined, taxon: TaxonOnMap, size: 10_000 | 2_000, { periods, group }: WordsContext): string {
+export function squareWords(
+  code: string,
+  square: RecordedSquare | undefined,
+  taxon: TaxonOnMap,
+  size: 10_000 | 2_000,
+  { periods, group }: WordsContext,
+): string {
   if (!square) return `${code}: no record of ${taxon.name}${size === 2_000 ? " precise to 2 km" : ""}.`;
   const state = size === 2_000 && !taxon.judgedAt2km ? "recorded" : WORDS[square.state];
   const numbers = periods.map(({ label }, i) => {
@@ -41,16 +47,34 @@ export function squareWords(code: string, square: RecordedSquare | undefined, ta
 }
 
 /** What is known of a hectad without a record. @example uncoveredWords("NZ27", "neither", taxon, context) // "NZ27: no record of …; too little recorded in both periods to say." */
-export function uncoveredWords(code: string, cover: "neither" | "later_only" | "earlier_only" | undefined, taxon: TaxonOnMap, { periods }: WordsContext, compared: readonly [number, number] | null): string {
+export function uncoveredWords(
+  code: string,
+  cover: "neither" | "later_only" | "earlier_only" | undefined,
+  taxon: TaxonOnMap,
+  { periods }: WordsContext,
+  compared: readonly [number, number] | null,
+): string {
   const label = (i: 0 | 1) => (compared && periods[compared[i]]?.label) ?? "";
-  if (cover === undefined) return `${code}: no record of ${taxon.name}, though others were recorded${compared ? " in both periods" : ""}.`;
+  if (cover === undefined)
+    return `${code}: no record of ${taxon.name}, though others were recorded${compared ? " in both periods" : ""}.`;
   if (cover === "neither") return `${code}: no record of ${taxon.name}, and too little else recorded to say.`;
   const [known, unknown] = cover === "later_only" ? [label(1), label(0)] : [label(0), label(1)];
   return `${code}: no record of ${taxon.name}, though others were recorded in ${known}; too little was recorded in ${unknown} to say.`;
 }
 
 /** What the map shows now. @example viewWords(taxon, view, 214, "10 km", context) // "Red-tailed bumblebee, 1990–2005 and 2006–2024: 214 squares of 10 km in view." */
-export function viewWords(taxon: TaxonOnMap, view: View, squares: number, size: string, { periods }: WordsContext): string {
-  const years = view.kind === "single" ? periods[view.period]?.label : view.kind === "compared" ? [periods[view.earlier]?.label, periods[view.later]?.label].join(" and ") : "";
+export function viewWords(
+  taxon: TaxonOnMap,
+  view: View,
+  squares: number,
+  size: string,
+  { periods }: WordsContext,
+): string {
+  const years =
+    view.kind === "single"
+      ? periods[view.period]?.label
+      : view.kind === "compared"
+        ? [periods[view.earlier]?.label, periods[view.later]?.label].join(" and ")
+        : "";
   return `${taxon.name}${years ? `, ${years}` : ""}: recorded in ${grouped(squares)} ${squares === 1 ? "square" : "squares"} of ${size} in view.`;
 }

@@ -3,10 +3,19 @@ import type { Grid } from "../../grids/grid.ts";
 import type { AtlasFile } from "../../publishing/contracts.ts";
 import type { Cell } from "./cell-paths.ts";
 import { type Box, boxAround, type Frame, frameAround, overlap, toUnits } from "./frame.ts";
-import { furnish, type Furniture } from "./furniture.ts";
+import { type Furniture, furnish } from "./furniture.ts";
 import { type Inset, type InsetRequest, placeInsets } from "./insets.ts";
 import { type Outline, outlinesOf, outlinesPath, ringArea, simplify } from "./outline.ts";
-import { cellCorners, cellOf, type PlacedHectad, type Placement, placementKey, placeSquares, type Resolution, type Transform } from "./placement.ts";
+import {
+  cellCorners,
+  cellOf,
+  type PlacedHectad,
+  type Placement,
+  placementKey,
+  placeSquares,
+  type Resolution,
+  type Transform,
+} from "./placement.ts";
 import { readSquare } from "./tetrad-place.ts";
 
 /** What of the atlas decides how its maps are laid out. */
@@ -60,30 +69,57 @@ export function buildAtlasMap({ atlas, hectads, land, lakes, borders, transform,
   const insetIds = atlas.map.insets.map((inset) => inset.territory);
   const shown = hectads.some((hectad) => hectad.on_land) ? hectads.filter((hectad) => hectad.on_land) : hectads;
   const landMetres = metres(land, crs, transform);
-  const first = frameAround(crs, extentOf(shown.filter((hectad) => !insetIds.includes(hectad.territory)), crs, transform));
+  const first = frameAround(
+    crs,
+    extentOf(
+      shown.filter((hectad) => !insetIds.includes(hectad.territory)),
+      crs,
+      transform,
+    ),
+  );
   const place = (from: string, x: number, y: number) => toUnits(first, ...transform(from, crs, x, y));
 
   const groups = Map.groupBy(hectads, (hectad) => placementKey(hectad, insetIds));
-  const fitted = [...groups].toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([key, squares]) => {
-    const territory = squares[0]?.territory;
-    return { key, placement: placeSquares(squares, territory !== undefined && insetIds.includes(territory) ? territory : undefined, place) };
-  });
+  const fitted = [...groups]
+    .toSorted(([a], [b]) => (a < b ? -1 : 1))
+    .map(([key, squares]) => {
+      const territory = squares[0]?.territory;
+      return {
+        key,
+        placement: placeSquares(
+          squares,
+          territory !== undefined && insetIds.includes(territory) ? territory : undefined,
+          place,
+        ),
+      };
+    });
   const requests: InsetRequest[] = atlas.map.insets.flatMap(({ territory, corner }) => {
-    const corners = fitted.filter(({ placement }) => placement.inset === territory).flatMap(({ key, placement }) => cornersOf(placement, groups.get(key) ?? []));
+    const corners = fitted
+      .filter(({ placement }) => placement.inset === territory)
+      .flatMap(({ key, placement }) => cornersOf(placement, groups.get(key) ?? []));
     return corners.length === 0 ? [] : [{ territory, corner, box: boxAround(corners) }];
   });
-  const main = fitted.filter(({ placement }) => placement.inset === undefined).flatMap(({ key, placement }) => cornersOf(placement, groups.get(key) ?? []));
+  const main = fitted
+    .filter(({ placement }) => placement.inset === undefined)
+    .flatMap(({ key, placement }) => cornersOf(placement, groups.get(key) ?? []));
   const { insets, height } = placeInsets(first, requests, main);
-  const furniture = furnish({ ...first, height }, main, insets.map((inset) => inset.box));
+  const furniture = furnish(
+    { ...first, height },
+    main,
+    insets.map((inset) => inset.box),
+  );
   const frame = { ...first, height: furniture.height };
 
   const placed = new Map(fitted.map(({ key, placement }) => [key, moved(placement, insets)]));
-  const onMap = (outlines: readonly Outline[]) => outlines.map((outline) => intoInset(outline, requests, insets)).filter((outline) => inFrame(outline, frame));
-  const unitsOf = (collection: FeatureCollection | undefined) => onMap(inUnits(collection === land ? landMetres : metres(collection, crs, transform), first));
+  const onMap = (outlines: readonly Outline[]) =>
+    outlines.map((outline) => intoInset(outline, requests, insets)).filter((outline) => inFrame(outline, frame));
+  const unitsOf = (collection: FeatureCollection | undefined) =>
+    onMap(inUnits(collection === land ? landMetres : metres(collection, crs, transform), first));
   const coast = unitsOf(land);
   const byCode = new Map(hectads.map((hectad) => [hectad.square, hectad]));
   const byCorner = new Map(hectads.map((hectad) => [cornerKey(hectad.grid, hectad.easting, hectad.northing), hectad]));
-  const cellsOf = (squares: readonly PlacedHectad[], placement: Placement) => squares.map((hectad) => cellOf(placement, hectad.easting, hectad.northing, 10_000));
+  const cellsOf = (squares: readonly PlacedHectad[], placement: Placement) =>
+    squares.map((hectad) => cellOf(placement, hectad.easting, hectad.northing, 10_000));
   return {
     frame,
     placements: [...placed.values()],
@@ -95,10 +131,19 @@ export function buildAtlasMap({ atlas, hectads, land, lakes, borders, transform,
     borders: outlinesPath(unitsOf(borders).map((outline) => simplify(outline, FINE))),
     landCells: landOutsideSquares(coast, shown.length, frame),
     hectads,
-    onLand: new Map([...placed].map(([key, placement]) => [placement, cellsOf((groups.get(key) ?? []).filter((hectad) => hectad.on_land), placement)])),
+    onLand: new Map(
+      [...placed].map(([key, placement]) => [
+        placement,
+        cellsOf(
+          (groups.get(key) ?? []).filter((hectad) => hectad.on_land),
+          placement,
+        ),
+      ]),
+    ),
     locate(code, resolution) {
       const known = byCode.get(code);
-      const square = known ?? readSquare(code, grids, (grid, easting, northing) => byCorner.has(cornerKey(grid, easting, northing)));
+      const square =
+        known ?? readSquare(code, grids, (grid, easting, northing) => byCorner.has(cornerKey(grid, easting, northing)));
       if (!square) return undefined;
       const hectad = known ?? byCorner.get(cornerKey(square.grid, floorTo(square.easting), floorTo(square.northing)));
       const placement = hectad && placed.get(placementKey(hectad, insetIds));
@@ -120,13 +165,19 @@ function floorTo(value: number): number {
 }
 
 function cornersOf(placement: Placement, hectads: readonly PlacedHectad[]): [number, number][] {
-  return hectads.flatMap((hectad) => cellCorners(placement, cellOf(placement, hectad.easting, hectad.northing, 10_000)));
+  return hectads.flatMap((hectad) =>
+    cellCorners(placement, cellOf(placement, hectad.easting, hectad.northing, 10_000)),
+  );
 }
 
 /** Extent in metres of the drawing projection, of all corners of the squares. */
 function extentOf(hectads: readonly PlacedHectad[], crs: string, transform: Transform): Box {
   if (hectads.length === 0) return { left: 0, top: 100_000, right: 100_000, bottom: 0 };
-  const corners = hectads.flatMap((hectad) => [0, 10_000].flatMap((dx) => [0, 10_000].map((dy) => transform(hectad.crs, crs, hectad.easting + dx, hectad.northing + dy))));
+  const corners = hectads.flatMap((hectad) =>
+    [0, 10_000].flatMap((dx) =>
+      [0, 10_000].map((dy) => transform(hectad.crs, crs, hectad.easting + dx, hectad.northing + dy)),
+    ),
+  );
   const { left, top, right, bottom } = boxAround(corners);
   return { left, right, top: bottom, bottom: top };
 }
@@ -136,7 +187,9 @@ function metres(collection: FeatureCollection | undefined, crs: string, transfor
   return (collection?.features ?? []).flatMap((feature) =>
     outlinesOf(feature, (longitude, latitude) => [longitude, latitude]).flatMap(({ points, closed }) => {
       try {
-        return [{ points: points.map(([longitude, latitude]) => transform("EPSG:4326", crs, longitude, latitude)), closed }];
+        return [
+          { points: points.map(([longitude, latitude]) => transform("EPSG:4326", crs, longitude, latitude)), closed },
+        ];
       } catch {
         return [];
       }
@@ -151,7 +204,13 @@ function inUnits(outlines: readonly Outline[], frame: Frame): Outline[] {
 /** Moves an outline that lies within an inset's own ground into the inset. */
 function intoInset(outline: Outline, requests: readonly InsetRequest[], insets: readonly Inset[]): Outline {
   const box = boxAround(outline.points);
-  const request = requests.find(({ box: ground }) => box.left >= ground.left - 4 && box.right <= ground.right + 4 && box.top >= ground.top - 4 && box.bottom <= ground.bottom + 4);
+  const request = requests.find(
+    ({ box: ground }) =>
+      box.left >= ground.left - 4 &&
+      box.right <= ground.right + 4 &&
+      box.top >= ground.top - 4 &&
+      box.bottom <= ground.bottom + 4,
+  );
   const inset = request && insets.find(({ territory }) => territory === request.territory);
   if (!inset) return outline;
   return { points: outline.points.map(([x, y]) => [x + inset.dx, y + inset.dy] as const), closed: outline.closed };
@@ -173,4 +232,3 @@ function moved(placement: Placement, insets: readonly Inset[]): Placement {
   const [a, b, c, d, e, f] = placement.matrix;
   return { ...placement, matrix: [a, b, c, d, e + inset.dx, f + inset.dy] };
 }
-

@@ -28,7 +28,9 @@ export function shapesPath(cells: readonly Cell[], shape: CellShape): string {
   const { width, height, hole } = shape;
   const n = (value: number) => numberText(value, DECIMALS);
   const outline = `h${n(width)}v${n(height)}h${n(-width)}z`;
-  const window = hole && `m${numbersText([hole.x - shape.x, hole.y - shape.y], DECIMALS)}v${n(hole.height)}h${n(hole.width)}v${n(-hole.height)}z`;
+  const window =
+    hole &&
+    `m${numbersText([hole.x - shape.x, hole.y - shape.y], DECIMALS)}v${n(hole.height)}h${n(hole.width)}v${n(-hole.height)}z`;
   let text = "";
   let [penX, penY] = [0, 0];
   for (const { column, row } of inReadingOrder(cells)) {
@@ -51,7 +53,11 @@ export function shapesPath(cells: readonly Cell[], shape: CellShape): string {
  */
 export function runsPath(cells: readonly Cell[], unit: number = CELL): string {
   return strokes(
-    joinNeighbours(inReadingOrder(cells)).map(({ column, row, length }) => ({ x: column * unit, y: (row + 0.5) * unit, length: length * unit })),
+    joinNeighbours(inReadingOrder(cells)).map(({ column, row, length }) => ({
+      x: column * unit,
+      y: (row + 0.5) * unit,
+      length: length * unit,
+    })),
   );
 }
 
@@ -63,10 +69,18 @@ export function runsPath(cells: readonly Cell[], unit: number = CELL): string {
  * @example hatchPath({ whole: [], spine: [{ column: 0, row: 0 }], page: [{ column: 1, row: 0 }] }) // "M0 2h1.5m4 0h2.5"
  */
 export function hatchPath(parts: Readonly<Record<HatchPart, readonly Cell[]>>): string {
-  const whole = joinNeighbours(inReadingOrder(parts.whole)).map(({ column, row, length }) => ({ x: column * CELL, y: row * CELL + 2, length: length * CELL }));
+  const whole = joinNeighbours(inReadingOrder(parts.whole)).map(({ column, row, length }) => ({
+    x: column * CELL,
+    y: row * CELL + 2,
+    length: length * CELL,
+  }));
   const narrow = (["spine", "page"] as const).flatMap((part) => {
     const [from, to] = HATCH_PARTS[part];
-    return inReadingOrder(parts[part]).map(({ column, row }) => ({ x: column * CELL + from, y: row * CELL + 2, length: to - from }));
+    return inReadingOrder(parts[part]).map(({ column, row }) => ({
+      x: column * CELL + from,
+      y: row * CELL + 2,
+      length: to - from,
+    }));
   });
   return strokes([...whole, ...narrow]);
 }

@@ -22,7 +22,11 @@ export interface CoverageRow {
  */
 export function coverageRows(
   hectads: readonly HectadSummary[],
-  { territories, periods, coverage_minimum_visits }: Pick<AtlasFile, "territories" | "periods" | "coverage_minimum_visits">,
+  {
+    territories,
+    periods,
+    coverage_minimum_visits,
+  }: Pick<AtlasFile, "territories" | "periods" | "coverage_minimum_visits">,
 ): CoverageRow[] {
   const land = hectads.filter((hectad) => hectad.on_land);
   const reaches = (hectad: HectadSummary, period: number) => (hectad.visits[period] ?? 0) >= coverage_minimum_visits;
@@ -34,6 +38,12 @@ export function coverageRows(
     coveredInAll: of.filter((hectad) => periods.every((_, period) => reaches(hectad, period))).length,
     neverVisited: of.filter((hectad) => hectad.visits.every((visits) => visits === 0)).length,
   });
-  const rows = territories.map(({ id, name }) => row(id, name, land.filter((hectad) => hectad.territory === id)));
+  const rows = territories.map(({ id, name }) =>
+    row(
+      id,
+      name,
+      land.filter((hectad) => hectad.territory === id),
+    ),
+  );
   return territories.length > 1 ? [...rows, row("all", "All", land)] : rows;
 }

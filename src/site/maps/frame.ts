@@ -82,7 +82,12 @@ export function toUnits({ west, north, metresPerUnit }: Frame, easting: number, 
  * @example boxAround([[1, 5], [3, 2]]) // { left: 1, top: 2, right: 3, bottom: 5 }
  */
 export function boxAround(points: Iterable<readonly [number, number]>): Box {
-  let [left, top, right, bottom] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let [left, top, right, bottom] = [
+    Number.POSITIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+  ];
   for (const [x, y] of points) {
     [left, right] = [Math.min(left, x), Math.max(right, x)];
     [top, bottom] = [Math.min(top, y), Math.max(bottom, y)];

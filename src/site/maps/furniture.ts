@@ -35,7 +35,11 @@ export function roundBelow(limit: number): number {
  * @returns the furniture, in units
  * @example furnish(frame, [], []).barMetres // 200_000 where a unit is 2.5 km
  */
-export function furnish(frame: Frame, occupied: readonly (readonly [number, number])[], boxes: readonly Box[]): Furniture {
+export function furnish(
+  frame: Frame,
+  occupied: readonly (readonly [number, number])[],
+  boxes: readonly Box[],
+): Furniture {
   const spacing = 100_000 / frame.metresPerUnit;
   const tickStep = spacing >= 24 && spacing <= 240 ? 100_000 : roundBelow(80 * frame.metresPerUnit);
   const barMetres = roundBelow(80.5 * frame.metresPerUnit);
@@ -51,12 +55,17 @@ export function furnish(frame: Frame, occupied: readonly (readonly [number, numb
   };
 }
 
-function freePlace(frame: Frame, occupied: readonly (readonly [number, number])[], boxes: readonly Box[]): readonly [number, number] | undefined {
+function freePlace(
+  frame: Frame,
+  occupied: readonly (readonly [number, number])[],
+  boxes: readonly Box[],
+): readonly [number, number] | undefined {
   for (let y = 28; y + BLOCK.height < frame.height; y += 8) {
     for (const x of [14, frame.width - BLOCK.width - 8]) {
       const block: Box = { left: x - 6, top: y, right: x + BLOCK.width, bottom: y + BLOCK.height };
       if (boxes.some((box) => overlap(box, block))) continue;
-      if (!occupied.some(([px, py]) => px > block.left && px < block.right && py > block.top && py < block.bottom)) return [x, y];
+      if (!occupied.some(([px, py]) => px > block.left && px < block.right && py > block.top && py < block.bottom))
+        return [x, y];
     }
   }
   return undefined;
@@ -66,9 +75,18 @@ function ticksPath(frame: Frame, step: number, boxes: readonly Box[]): string {
   const { width, height, west, north, metresPerUnit } = frame;
   const columns = multiples(west, west + width * metresPerUnit, step).map((easting) => toUnits(frame, easting, 0)[0]);
   const rows = multiples(north - height * metresPerUnit, north, step).map((northing) => toUnits(frame, 0, northing)[1]);
-  const clear = (x: number, y: number) => !boxes.some((box) => x >= box.left - TICK && x <= box.right + TICK && y >= box.top - TICK && y <= box.bottom + TICK);
-  const upright = columns.flatMap((x) => [clear(x, 0) ? `M${numbersText([x, 0], 1)}v${TICK}` : "", clear(x, height) ? `M${numbersText([x, height], 1)}v-${TICK}` : ""]);
-  const level = rows.flatMap((y) => [clear(0, y) ? `M${numbersText([0, y], 1)}h${TICK}` : "", clear(width, y) ? `M${numbersText([width, y], 1)}h-${TICK}` : ""]);
+  const clear = (x: number, y: number) =>
+    !boxes.some(
+      (box) => x >= box.left - TICK && x <= box.right + TICK && y >= box.top - TICK && y <= box.bottom + TICK,
+    );
+  const upright = columns.flatMap((x) => [
+    clear(x, 0) ? `M${numbersText([x, 0], 1)}v${TICK}` : "",
+    clear(x, height) ? `M${numbersText([x, height], 1)}v-${TICK}` : "",
+  ]);
+  const level = rows.flatMap((y) => [
+    clear(0, y) ? `M${numbersText([0, y], 1)}h${TICK}` : "",
+    clear(width, y) ? `M${numbersText([width, y], 1)}h-${TICK}` : "",
+  ]);
   return [...upright, ...level].join("");
 }
 
@@ -97,4 +115,3 @@ export function furnitureSvg({ at: [x, y], bar, barMetres }: Furniture): string 
     `<text x="${n(x)}" y="${n(base + 13)}">0</text><text x="${n(x + bar)}" y="${n(base + 13)}" text-anchor="middle">${label}</text></g>`
   );
 }
-

@@ -24,8 +24,10 @@ const LINES = {
  * @example glyphSvg({ kind: "both", spineHatched: false, pageHatched: false }) // '<path class="map-land" d="M0 0h4v4H0z"/><path class="map-both" d="M.25.25h3.5v3.5h-3.5z"/>'
  */
 export function glyphSvg({ kind, spineHatched, pageHatched }: Glyph): string {
-  const lines = spineHatched && pageHatched ? LINES.whole : (spineHatched ? LINES.spine : "") + (pageHatched ? LINES.page : "");
-  const square = kind === undefined ? "" : pathSvg(`map-${BOOK_INKS[kind]}`, shapesPath([{ column: 0, row: 0 }], BOOK_SHAPES[kind]));
+  const lines =
+    spineHatched && pageHatched ? LINES.whole : (spineHatched ? LINES.spine : "") + (pageHatched ? LINES.page : "");
+  const square =
+    kind === undefined ? "" : pathSvg(`map-${BOOK_INKS[kind]}`, shapesPath([{ column: 0, row: 0 }], BOOK_SHAPES[kind]));
   return pathSvg("map-land", "M0 0h4v4H0z") + pathSvg("map-line", lines) + square;
 }
 

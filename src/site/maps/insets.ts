@@ -50,13 +50,21 @@ export function placeInsets(
     const column = occupied.filter(([x]) => x > left - CLEAR && x < left + width + CLEAR);
     const taken = placed.filter((other) => other.box.left < left + width && left < other.box.right);
     const atTop: Box = { left, top: FROM_END, right: left + width, bottom: FROM_END + tall };
-    const topIsFree = corner.startsWith("north") && !taken.some((other) => overlap(other.box, atTop)) && column.every(([, y]) => y > atTop.bottom + CLEAR);
+    const topIsFree =
+      corner.startsWith("north") &&
+      !taken.some((other) => overlap(other.box, atTop)) &&
+      column.every(([, y]) => y > atTop.bottom + CLEAR);
     const lowest = column.reduce((low, [, y]) => Math.max(low, y + CLEAR), 0);
     const below = taken.reduce((low, other) => Math.max(low, other.box.bottom + FROM_END), Math.ceil(lowest));
     const top = topIsFree ? FROM_END : Math.max(height - FROM_END - tall, below);
     height = Math.max(height, top + tall + FROM_END);
     const at: Box = { left, top, right: left + width, bottom: top + tall };
-    placed.push({ territory, box: at, dx: Math.round(left + PADDING - box.left), dy: Math.round(top + PADDING - box.top) });
+    placed.push({
+      territory,
+      box: at,
+      dx: Math.round(left + PADDING - box.left),
+      dy: Math.round(top + PADDING - box.top),
+    });
   }
   return { insets: placed, height };
 }

@@ -18,6 +18,8 @@ const OUTSIDE = 7;
  */
 export function locatorSvg(map: AtlasMap, code: string): string {
   const at = map.locate(code, 10_000);
-  const square = at ? movedSvg(matrixFor(at.placement, 10_000), pathSvg("map-ground map-ink", runsPath([at.cell]))) : "";
+  const square = at
+    ? movedSvg(matrixFor(at.placement, 10_000), pathSvg("map-ground map-ink", runsPath([at.cell])))
+    : "";
   return coarseLandSvg(map) + square + hereSvg(map, code, OUTSIDE);
 }

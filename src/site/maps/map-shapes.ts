@@ -1,5 +1,5 @@
-import type { AtlasMap } from "./atlas-map.ts";
 import type { Affine } from "./affine.ts";
+import type { AtlasMap } from "./atlas-map.ts";
 import { CELL } from "./book-cell.ts";
 import { runsPath } from "./cell-paths.ts";
 import { furnitureSvg } from "./furniture.ts";
@@ -7,7 +7,12 @@ import { numbersText } from "./path-text.ts";
 import { matrixFor, type Placement, type Resolution } from "./placement.ts";
 
 /** Ids of what the maps of one page share; defined once, used by reference. */
-export const SHARED = Object.freeze({ land: "atlas-land", clip: "atlas-land-clip", hatch: "atlas-hatch", coarse: "atlas-coast" });
+export const SHARED = Object.freeze({
+  land: "atlas-land",
+  clip: "atlas-land-clip",
+  hatch: "atlas-hatch",
+  coarse: "atlas-coast",
+});
 
 /** A text made safe to stand in SVG. @example escaped("a < b") // "a &lt; b" */
 export function escaped(text: string): string {
@@ -38,7 +43,9 @@ export function movedSvg(matrix: Affine, body: string): string {
   const [a, b, c, d, e, f] = matrix;
   const upright = a === 1 && b === 0 && c === 0 && d === 1;
   if (upright && e === 0 && f === 0) return body;
-  const text = upright ? `translate(${numbersText([e, f], 3)})` : `matrix(${[a, b, c, d].map((value) => Number(value.toFixed(5))).join(" ")} ${Number(e.toFixed(3))} ${Number(f.toFixed(3))})`;
+  const text = upright
+    ? `translate(${numbersText([e, f], 3)})`
+    : `matrix(${[a, b, c, d].map((value) => Number(value.toFixed(5))).join(" ")} ${Number(e.toFixed(3))} ${Number(f.toFixed(3))})`;
   return `<g transform="${text}">${body}</g>`;
 }
 
@@ -55,7 +62,10 @@ export function placedSvg(map: AtlasMap, resolution: Resolution, draw: (placemen
  * @returns content of a `<defs>`
  */
 export function mapDefs(map: AtlasMap): string {
-  const land = map.land === "" ? "" : `<path id="${SHARED.land}" d="${map.land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
+  const land =
+    map.land === ""
+      ? ""
+      : `<path id="${SHARED.land}" d="${map.land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
   const times = Math.max(1, Math.round(10_000 / map.frame.metresPerUnit / CELL / 1.5));
   const finer = times === 1 ? "" : ` patternTransform="scale(${numbersText([1 / times], 4)})"`;
   return `${land}<pattern id="${SHARED.hatch}" width="2" height="2" patternUnits="userSpaceOnUse"${finer}><path class="map-line" d="M-.5.5l1-1M0 2l2-2M1.5 2.5l1-1"/></pattern>`;
@@ -88,7 +98,12 @@ export function waterSvg(map: AtlasMap): string {
 
 /** Ticks, arrow, bar, and the lines round insets. */
 export function furnishingsSvg(map: AtlasMap): string {
-  const boxes = map.insets.map(({ box }) => `M${numbersText([box.left, box.top], 1)}h${box.right - box.left}v${box.bottom - box.top}H${box.left}z`).join("");
+  const boxes = map.insets
+    .map(
+      ({ box }) =>
+        `M${numbersText([box.left, box.top], 1)}h${box.right - box.left}v${box.bottom - box.top}H${box.left}z`,
+    )
+    .join("");
   return pathSvg("map-tick", map.furniture.ticks + boxes) + furnitureSvg(map.furniture);
 }
 

@@ -1,10 +1,10 @@
 import type { AtlasFile, TaxonFile } from "../../publishing/contracts.ts";
-import { since } from "../components/text/sentences.ts";
 import { grouped, inWords } from "../components/text/numbers.ts";
+import { since } from "../components/text/sentences.ts";
 import { counted, listed } from "../components/text/words.ts";
 import type { AtlasMap } from "./atlas-map.ts";
-import type { Glyph } from "./glyph.ts";
 import type { BookClass } from "./book-cell.ts";
+import type { Glyph } from "./glyph.ts";
 import type { TaxonSquares } from "./taxon-squares.ts";
 
 /** One line of a map's key. */
@@ -54,12 +54,17 @@ export function mapDescription(squares: TaxonSquares, atlas: Named): string {
   const sentences: string[] = [];
   if (compared) {
     const apart = counts.since + counts.before;
-    sentences.push(`${counted(counts.both, "square")} found in both periods, ${grouped(counts.new)} newly found, ${grouped(counts.gone)} not refound, ${grouped(apart)} that cannot be compared.`);
+    sentences.push(
+      `${counted(counts.both, "square")} found in both periods, ${grouped(counts.new)} newly found, ${grouped(counts.gone)} not refound, ${grouped(apart)} that cannot be compared.`,
+    );
     if (counts.new > 0) sentences.push(...byTerritory(squares, atlas, "new", "Newly found"));
     if (counts.gone > 0) sentences.push(...byTerritory(squares, atlas, "gone", "Not refound"));
     if (counts.both > 0) sentences.push(...byTerritory(squares, atlas, "both", "Found in both"));
   } else {
-    sentences.push(`Recorded in ${counted(counts.both, "square")}.`, ...byTerritory(squares, atlas, "both", "Recorded"));
+    sentences.push(
+      `Recorded in ${counted(counts.both, "square")}.`,
+      ...byTerritory(squares, atlas, "both", "Recorded"),
+    );
   }
   if (counts.other > 0) sentences.push(`${counted(counts.other, "square")} recorded only in other years.`);
   if (squares.resolution === 10_000) sentences.push(uncovered(squares));
@@ -71,10 +76,19 @@ function uncovered({ counts, compared }: TaxonSquares): string {
   return compared ? `${number} covered in neither period.` : `${number} not covered.`;
 }
 
-function byTerritory({ byTerritory: counts }: TaxonSquares, { territories }: Named, kind: BookClass, words: string): string[] {
+function byTerritory(
+  { byTerritory: counts }: TaxonSquares,
+  { territories }: Named,
+  kind: BookClass,
+  words: string,
+): string[] {
   if (territories.length < 2) return [];
-  const parts = territories.map(({ id, name }) => ({ name, number: counts.get(id)?.[kind] ?? 0 })).filter(({ number }) => number > 0);
-  return parts.length === 0 ? [] : [`${words}: ${parts.map(({ name, number }) => `${name} ${grouped(number)}`).join(", ")}.`];
+  const parts = territories
+    .map(({ id, name }) => ({ name, number: counts.get(id)?.[kind] ?? 0 }))
+    .filter(({ number }) => number > 0);
+  return parts.length === 0
+    ? []
+    : [`${words}: ${parts.map(({ name, number }) => `${name} ${grouped(number)}`).join(", ")}.`];
 }
 
 const glyph = (kind: BookClass | undefined, hatched: "" | "spine" | "page" | "whole" = ""): Glyph => ({
@@ -99,15 +113,36 @@ export function keyGroups(squares: TaxonSquares, atlas: Named): KeyGroup[] {
 function comparedKey({ counts, periods, resolution }: TaxonSquares, { group }: Named): KeyGroup[] {
   const [earlier, later] = [periods.earlier?.label ?? "", periods.later?.label ?? ""];
   const uncompared: KeyLine[] = [
-    { glyph: glyph("since", "spine"), words: `Recorded ${periods.later ? since(periods.later) : later}`, note: "too little recorded before", squares: counts.since },
-    { glyph: glyph("before", "page"), words: `Recorded ${earlier}`, note: "too little recorded since", squares: counts.before },
+    {
+      glyph: glyph("since", "spine"),
+      words: `Recorded ${periods.later ? since(periods.later) : later}`,
+      note: "too little recorded before",
+      squares: counts.since,
+    },
+    {
+      glyph: glyph("before", "page"),
+      words: `Recorded ${earlier}`,
+      note: "too little recorded since",
+      squares: counts.before,
+    },
   ];
-  if (counts.other > 0) uncompared.push({ glyph: glyph("other"), words: "Recorded in other years", note: "in neither period", squares: counts.other });
+  if (counts.other > 0)
+    uncompared.push({
+      glyph: glyph("other"),
+      words: "Recorded in other years",
+      note: "in neither period",
+      squares: counts.other,
+    });
   const groups: KeyGroup[] = [
     {
       heading: "Covered in both periods: change can be judged",
       lines: [
-        { glyph: glyph("both"), words: "Found in both", note: resolution === 10_000 ? `${grouped(counts.bothCovered)} of them covered in both` : "", squares: counts.both },
+        {
+          glyph: glyph("both"),
+          words: "Found in both",
+          note: resolution === 10_000 ? `${grouped(counts.bothCovered)} of them covered in both` : "",
+          squares: counts.both,
+        },
         { glyph: glyph("new"), words: "Newly found", note: `not found in ${earlier}`, squares: counts.new },
         { glyph: glyph("gone"), words: "Not refound", note: `not found in ${later}`, squares: counts.gone },
       ],
@@ -116,19 +151,47 @@ function comparedKey({ counts, periods, resolution }: TaxonSquares, { group }: N
   ];
   if (resolution !== 10_000) return groups;
   const blank = [
-    { glyph: glyph(undefined), words: "Covered in both periods", note: `by records of other ${group.many}`, squares: counts.coveredBoth },
-    { glyph: glyph(undefined, "spine"), words: "Covered in one of them", note: "the other part is hatched", squares: counts.coveredOne },
-    { glyph: glyph(undefined, "whole"), words: "Covered in neither", note: "nobody can say", squares: counts.coveredNeither },
+    {
+      glyph: glyph(undefined),
+      words: "Covered in both periods",
+      note: `by records of other ${group.many}`,
+      squares: counts.coveredBoth,
+    },
+    {
+      glyph: glyph(undefined, "spine"),
+      words: "Covered in one of them",
+      note: "the other part is hatched",
+      squares: counts.coveredOne,
+    },
+    {
+      glyph: glyph(undefined, "whole"),
+      words: "Covered in neither",
+      note: "nobody can say",
+      squares: counts.coveredNeither,
+    },
   ];
   return [...groups, { heading: "No record of this species", lines: blank }];
 }
 
 function plainKey({ counts, periods, resolution }: TaxonSquares, { group }: Named): KeyGroup[] {
-  const recorded: KeyLine[] = [{ glyph: glyph("both"), words: "Recorded", note: resolution === 10_000 ? (periods.later?.label ?? "") : "in either period", squares: counts.both }];
-  if (counts.other > 0) recorded.push({ glyph: glyph("other"), words: "Recorded in other years", note: "", squares: counts.other });
+  const recorded: KeyLine[] = [
+    {
+      glyph: glyph("both"),
+      words: "Recorded",
+      note: resolution === 10_000 ? (periods.later?.label ?? "") : "in either period",
+      squares: counts.both,
+    },
+  ];
+  if (counts.other > 0)
+    recorded.push({ glyph: glyph("other"), words: "Recorded in other years", note: "", squares: counts.other });
   if (resolution !== 10_000) return [{ heading: "Recorded", lines: recorded }];
   const blank = [
-    { glyph: glyph(undefined), words: "Covered", note: `by records of other ${group.many}`, squares: counts.coveredBoth },
+    {
+      glyph: glyph(undefined),
+      words: "Covered",
+      note: `by records of other ${group.many}`,
+      squares: counts.coveredBoth,
+    },
     { glyph: glyph(undefined, "whole"), words: "Not covered", note: "nobody can say", squares: counts.coveredNeither },
   ];
   return [
@@ -139,7 +202,8 @@ function plainKey({ counts, periods, resolution }: TaxonSquares, { group }: Name
 
 /** The rule under the key. @example coverRule(atlas) // "Covered: five or more visits that recorded other bumblebees." */
 export function coverRule({ coverage_minimum_visits, group }: Named): string {
-  const many = coverage_minimum_visits === 1 ? "one visit or more" : `${inWords(coverage_minimum_visits)} or more visits`;
+  const many =
+    coverage_minimum_visits === 1 ? "one visit or more" : `${inWords(coverage_minimum_visits)} or more visits`;
   return `Covered: ${many} that recorded other ${group.many}.`;
 }
 
@@ -151,21 +215,35 @@ export function coverRule({ coverage_minimum_visits, group }: Named): string {
  * @param resolution side of the squares in metres
  * @returns plain sentences
  */
-export function mapCaption(map: AtlasMap, atlas: Pick<AtlasFile, "territories" | "map" | "invented">, resolution: 10_000 | 2_000): string {
+export function mapCaption(
+  map: AtlasMap,
+  atlas: Pick<AtlasFile, "territories" | "map" | "invented">,
+  resolution: 10_000 | 2_000,
+): string {
   const grids = [...new Set(atlas.territories.map(({ grid_name }) => grid_name))];
-  const own = atlas.territories.find(({ grid }) => map.placements.some((placement) => placement.grid === grid && placement.crs === map.frame.crs));
+  const own = atlas.territories.find(({ grid }) =>
+    map.placements.some((placement) => placement.grid === grid && placement.crs === map.frame.crs),
+  );
   const step = map.furniture.tickStep >= 1000 ? `${map.furniture.tickStep / 1000} km` : `${map.furniture.tickStep} m`;
   const ticks = `ticks every ${step}${own ? ` of the ${own.grid_name}` : ` of ${map.frame.crs}`}`;
-  const moved = atlas.territories.filter(({ id }) => map.insets.some(({ territory }) => territory === id)).map(({ name }) => name);
+  const moved = atlas.territories
+    .filter(({ id }) => map.insets.some(({ territory }) => territory === id))
+    .map(({ name }) => name);
   return [
     `${resolution / 1000} km squares of the ${listed(grids)}; ${ticks}.`,
     moved.length === 0 ? "" : `${listed(moved)} in the inset.`,
     atlas.invented ? INVENTED.trim() : "",
-  ].filter(Boolean).join(" ");
+  ]
+    .filter(Boolean)
+    .join(" ");
 }
 
 /** The name a map's title uses: "the red-tailed bumblebee"; names of aggregates and groups keep their capital. */
-export function inSentence({ vernacular_name, scientific_name, is_aggregate }: Pick<TaxonFile, "vernacular_name" | "scientific_name" | "is_aggregate">): string {
+export function inSentence({
+  vernacular_name,
+  scientific_name,
+  is_aggregate,
+}: Pick<TaxonFile, "vernacular_name" | "scientific_name" | "is_aggregate">): string {
   if (vernacular_name === scientific_name) return scientific_name;
   if (is_aggregate) return vernacular_name;
   return `the ${vernacular_name.charAt(0).toLowerCase()}${vernacular_name.slice(1)}`;

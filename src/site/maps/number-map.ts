@@ -33,7 +33,10 @@ export function taxonClasses(largest: number): NumberClass[] {
   const steps = Math.max(1, Math.min(SIDES.length, largest));
   const bounds = Array.from({ length: steps }, (_, i) => Math.ceil((largest * (i + 1)) / steps));
   const sides = SIDES.slice(SIDES.length - steps);
-  return [{ least: 0, most: 0, side: 0 }, ...bounds.map((most, i) => ({ least: (bounds[i - 1] ?? 0) + 1, most, side: sides[i] ?? 3.5 }))];
+  return [
+    { least: 0, most: 0, side: 0 },
+    ...bounds.map((most, i) => ({ least: (bounds[i - 1] ?? 0) + 1, most, side: sides[i] ?? 3.5 })),
+  ];
 }
 
 /** The class a number falls in. @example classOf(4, VISIT_CLASSES)?.side // 2.3 */
@@ -55,7 +58,11 @@ export function countByClass(values: readonly number[], classes: readonly Number
  * @returns SVG to stand between an `<svg>` of the frame's size; it refers to the shared definitions
  * @example numberMapSvg(map, new Map([["NZ27", 4]]), VISIT_CLASSES) // '<use href="#atlas-land" …'
  */
-export function numberMapSvg(map: AtlasMap, values: ReadonlyMap<string, number>, classes: readonly NumberClass[]): string {
+export function numberMapSvg(
+  map: AtlasMap,
+  values: ReadonlyMap<string, number>,
+  classes: readonly NumberClass[],
+): string {
   const cells = new Map<Placement, Map<NumberClass, Cell[]>>();
   for (const [code, value] of values) {
     const [at, kind] = [map.locate(code, 10_000), classOf(value, classes)];
@@ -66,10 +73,18 @@ export function numberMapSvg(map: AtlasMap, values: ReadonlyMap<string, number>,
     else byClass.set(kind, [at.cell]);
     cells.set(at.placement, byClass);
   }
-  const cellsOf = (placement: Placement, wanted: (side: number) => boolean) => classes.filter(({ side }) => wanted(side)).map((kind) => ({ kind, cells: cells.get(placement)?.get(kind) ?? [] }));
-  const hatch = hatchSvg(map, (placement) => hatchPath({ whole: cellsOf(placement, (side) => side === 0).flatMap((group) => group.cells), spine: [], page: [] }));
+  const cellsOf = (placement: Placement, wanted: (side: number) => boolean) =>
+    classes.filter(({ side }) => wanted(side)).map((kind) => ({ kind, cells: cells.get(placement)?.get(kind) ?? [] }));
+  const hatch = hatchSvg(map, (placement) =>
+    hatchPath({ whole: cellsOf(placement, (side) => side === 0).flatMap((group) => group.cells), spine: [], page: [] }),
+  );
   const squares = placedSvg(map, 10_000, (placement) =>
-    pathSvg("map-both", cellsOf(placement, (side) => side > 0).map((group) => shapesPath(group.cells, centredSquare(group.kind.side))).join("")),
+    pathSvg(
+      "map-both",
+      cellsOf(placement, (side) => side > 0)
+        .map((group) => shapesPath(group.cells, centredSquare(group.kind.side)))
+        .join(""),
+    ),
   );
   return landSvg(map) + hatch + waterSvg(map) + squares + furnishingsSvg(map);
 }

@@ -15,9 +15,14 @@ export interface Outline {
  * @returns the outlines, outer rings and holes alike
  * @example outlinesOf({ type: "Feature", properties: {}, geometry: { type: "LineString", coordinates: [[0, 1], [2, 3]] } }, (x, y) => [x, y]) // [{ points: [[0, 1], [2, 3]], closed: false }]
  */
-export function outlinesOf(feature: Feature, place: (longitude: number, latitude: number) => readonly [number, number]): Outline[] {
+export function outlinesOf(
+  feature: Feature,
+  place: (longitude: number, latitude: number) => readonly [number, number],
+): Outline[] {
   return linesOf(feature.geometry).map(({ line, closed }) => ({
-    points: (closed ? line.slice(0, -1) : line).map((position) => place(position[0] ?? Number.NaN, position[1] ?? Number.NaN)),
+    points: (closed ? line.slice(0, -1) : line).map((position) =>
+      place(position[0] ?? Number.NaN, position[1] ?? Number.NaN),
+    ),
     closed,
   }));
 }

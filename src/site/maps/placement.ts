@@ -7,7 +7,10 @@ import type { Cell } from "./cell-paths.ts";
 export type Resolution = 10_000 | 2_000;
 
 /** What of a hectad a map needs. */
-export type PlacedHectad = Pick<HectadSummary, "square" | "grid" | "territory" | "crs" | "easting" | "northing" | "on_land">;
+export type PlacedHectad = Pick<
+  HectadSummary,
+  "square" | "grid" | "territory" | "crs" | "easting" | "northing" | "on_land"
+>;
 
 /** Metres of one projection to metres of another; throws where the target cannot hold the point. */
 export type Transform = (from: string, to: string, x: number, y: number) => [number, number];
@@ -33,7 +36,10 @@ export interface Placement {
 const HECTAD = 10_000;
 
 /** Key of the placement a hectad belongs to; zones of one grid have a key each. */
-export function placementKey({ grid, crs, territory }: Pick<PlacedHectad, "grid" | "crs" | "territory">, insets: readonly string[]): string {
+export function placementKey(
+  { grid, crs, territory }: Pick<PlacedHectad, "grid" | "crs" | "territory">,
+  insets: readonly string[],
+): string {
   return [grid, crs, insets.includes(territory) ? territory : ""].join(" ");
 }
 

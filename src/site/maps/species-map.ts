@@ -1,7 +1,16 @@
 import type { AtlasMap } from "./atlas-map.ts";
 import { BOOK_INKS, BOOK_SHAPES, type BookClass } from "./book-cell.ts";
 import { hatchPath, shapesPath } from "./cell-paths.ts";
-import { furnishingsSvg, hatchSvg, landSvg, movedSvg, outlineRound, pathSvg, placedSvg, waterSvg } from "./map-shapes.ts";
+import {
+  furnishingsSvg,
+  hatchSvg,
+  landSvg,
+  movedSvg,
+  outlineRound,
+  pathSvg,
+  placedSvg,
+  waterSvg,
+} from "./map-shapes.ts";
 import { matrixFor, type Placement } from "./placement.ts";
 import type { TaxonSquares } from "./taxon-squares.ts";
 
@@ -22,7 +31,9 @@ export function speciesMapSvg(map: AtlasMap, taxon: TaxonSquares, here?: string)
     const parts = taxon.hatch.get(placement);
     return parts ? hatchPath(parts) : "";
   });
-  const squares = placedSvg(map, taxon.resolution, (placement) => PAINT_ORDER.map((classes) => inkPath(taxon, placement, classes)).join(""));
+  const squares = placedSvg(map, taxon.resolution, (placement) =>
+    PAINT_ORDER.map((classes) => inkPath(taxon, placement, classes)).join(""),
+  );
   return landSvg(map) + hatch + waterSvg(map) + squares + hereSvg(map, here) + furnishingsSvg(map);
 }
 
@@ -36,5 +47,7 @@ function inkPath({ cells }: TaxonSquares, placement: Placement, classes: readonl
 /** The current square: an outline in the accent, 1.4 units outside its cell. */
 export function hereSvg(map: AtlasMap, code: string | undefined, outside = 1.4): string {
   const at = code === undefined ? undefined : map.locate(code, 10_000);
-  return at ? movedSvg(matrixFor(at.placement, 10_000), pathSvg("map-here", outlineRound(at.cell.column, at.cell.row, outside))) : "";
+  return at
+    ? movedSvg(matrixFor(at.placement, 10_000), pathSvg("map-here", outlineRound(at.cell.column, at.cell.row, outside)))
+    : "";
 }

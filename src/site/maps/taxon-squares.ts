@@ -40,7 +40,11 @@ export interface TaxonSquares {
 }
 
 /** The class of a square of a taxon; `compared` false gives the one-period form. */
-export function bookClass(square: Pick<TaxonSquare, "state" | "records">, compared: boolean, { laterIndex }: Pick<ShownPeriods, "laterIndex">): BookClass {
+export function bookClass(
+  square: Pick<TaxonSquare, "state" | "records">,
+  compared: boolean,
+  { laterIndex }: Pick<ShownPeriods, "laterIndex">,
+): BookClass {
   if (!compared) return square.state !== "recorded" || (square.records[laterIndex] ?? 1) > 0 ? "both" : "other";
   switch (square.state) {
     case "retained":
@@ -66,13 +70,18 @@ export function shownPeriods({ periods, compared }: Pick<AtlasFile, "periods" | 
 }
 
 /** True where the maps of a resolution may speak of change. */
-export function canCompare(atlas: Pick<AtlasFile, "compared">, taxon: Pick<TaxonFile, "change">, resolution: Resolution): boolean {
+export function canCompare(
+  atlas: Pick<AtlasFile, "compared">,
+  taxon: Pick<TaxonFile, "change">,
+  resolution: Resolution,
+): boolean {
   if (atlas.compared === null) return false;
   if (resolution === 10_000) return true;
   return taxon.change.some((row) => row.resolution_m === 2_000 && row.territory === "all" && row.judged);
 }
 
-const empty = <K extends string, V>(keys: readonly K[], make: () => V) => Object.fromEntries(keys.map((key) => [key, make()])) as Record<K, V>;
+const empty = <K extends string, V>(keys: readonly K[], make: () => V) =>
+  Object.fromEntries(keys.map((key) => [key, make()])) as Record<K, V>;
 const CLASSES: readonly BookClass[] = ["both", "new", "gone", "since", "before", "other"];
 const PARTS: readonly HatchPart[] = ["whole", "spine", "page"];
 
@@ -86,7 +95,12 @@ const PARTS: readonly HatchPart[] = ["whole", "spine", "page"];
  * @returns cells by placement and class, and counts; at 10 km the counts of all classes add up to the hectads of the atlas
  * @example sortSquares(map, atlas, taxon, 10_000).counts.new // 189
  */
-export function sortSquares(map: AtlasMap, atlas: Pick<AtlasFile, "periods" | "compared">, taxon: Pick<TaxonFile, "squares" | "uncovered" | "change">, resolution: Resolution): TaxonSquares {
+export function sortSquares(
+  map: AtlasMap,
+  atlas: Pick<AtlasFile, "periods" | "compared">,
+  taxon: Pick<TaxonFile, "squares" | "uncovered" | "change">,
+  resolution: Resolution,
+): TaxonSquares {
   const compared = canCompare(atlas, taxon, resolution);
   const periods = shownPeriods(atlas);
   const squares = taxon.squares[`${resolution}`];
@@ -108,16 +122,32 @@ export function sortSquares(map: AtlasMap, atlas: Pick<AtlasFile, "periods" | "c
     byTerritory.set(territory, row);
   }
   const counts = { ...tally, ...coverCounts(map, compared, taxon, periods) };
-  return { resolution, compared, periods, counts, byTerritory, cells, hatch: hatchCells(map, compared, taxon, periods), unplaced };
+  return {
+    resolution,
+    compared,
+    periods,
+    counts,
+    byTerritory,
+    cells,
+    hatch: hatchCells(map, compared, taxon, periods),
+    unplaced,
+  };
 }
 
-function coverCounts(map: AtlasMap, compared: boolean, taxon: Pick<TaxonFile, "squares" | "uncovered">, { earlierIndex, laterIndex }: ShownPeriods): Omit<SquareCounts, BookClass> {
+function coverCounts(
+  map: AtlasMap,
+  compared: boolean,
+  taxon: Pick<TaxonFile, "squares" | "uncovered">,
+  { earlierIndex, laterIndex }: ShownPeriods,
+): Omit<SquareCounts, BookClass> {
   const hectads = taxon.squares["10000"];
   const { neither, later_only, earlier_only } = taxon.uncovered;
   const coveredNeither = neither.length;
   const coveredOne = compared ? later_only.length + earlier_only.length : 0;
   return {
-    bothCovered: hectads.filter(({ state, covered }) => state === "retained" && covered[earlierIndex] === true && covered[laterIndex] === true).length,
+    bothCovered: hectads.filter(
+      ({ state, covered }) => state === "retained" && covered[earlierIndex] === true && covered[laterIndex] === true,
+    ).length,
     coveredNeither,
     coveredOne,
     coveredBoth: map.hectads.length - hectads.length - coveredNeither - coveredOne,
@@ -126,7 +156,12 @@ function coverCounts(map: AtlasMap, compared: boolean, taxon: Pick<TaxonFile, "s
 }
 
 /** Hatch by 10 km square: those without a record, and the part of a recorded square that was not covered. Without a comparison only squares covered in no period. */
-function hatchCells(map: AtlasMap, compared: boolean, taxon: Pick<TaxonFile, "squares" | "uncovered">, { earlierIndex, laterIndex }: ShownPeriods): TaxonSquares["hatch"] {
+function hatchCells(
+  map: AtlasMap,
+  compared: boolean,
+  taxon: Pick<TaxonFile, "squares" | "uncovered">,
+  { earlierIndex, laterIndex }: ShownPeriods,
+): TaxonSquares["hatch"] {
   const hatch = new Map(map.placements.map((placement) => [placement, empty<HatchPart, Cell[]>(PARTS, () => [])]));
   const add = (code: string, part: HatchPart) => {
     const at = map.locate(code, 10_000);

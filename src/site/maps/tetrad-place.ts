@@ -1,4 +1,4 @@
-import { isRefusal, type Grid, type Square } from "../../grids/grid.ts";
+import { type Grid, isRefusal, type Square } from "../../grids/grid.ts";
 
 /**
  * Reads a square's code on whichever of an atlas's grids it belongs to. Codes of different grids can look alike,

@@ -22,7 +22,9 @@ export interface ThumbnailSquares {
 export function thumbnailSvg(map: AtlasMap, { latest, gone = [] }: ThumbnailSquares): string {
   const [latestCells, goneCells] = [cellsByPlacement(map, latest), cellsByPlacement(map, gone)];
   const squares = map.placements.map((placement) => {
-    const paths = pathSvg("map-notrefound", runsPath(goneCells.get(placement) ?? [], 1)) + pathSvg("map-recorded", runsPath(latestCells.get(placement) ?? [], 1));
+    const paths =
+      pathSvg("map-notrefound", runsPath(goneCells.get(placement) ?? [], 1)) +
+      pathSvg("map-recorded", runsPath(latestCells.get(placement) ?? [], 1));
     const [a, b, c, d, e, f] = matrixFor(placement, 10_000);
     return movedSvg([a * 4, b * 4, c * 4, d * 4, e, f], paths);
   });
@@ -32,7 +34,9 @@ export function thumbnailSvg(map: AtlasMap, { latest, gone = [] }: ThumbnailSqua
 /** The coarse coast, or without one the squares with land. */
 export function coarseLandSvg(map: AtlasMap): string {
   if (map.coarseLand !== "") return `<use href="#${SHARED.coarse}" class="map-coarse"/>`;
-  return map.placements.map((placement) => movedSvg(placement.matrix, pathSvg("map-ground", runsPath(map.onLand.get(placement) ?? [])))).join("");
+  return map.placements
+    .map((placement) => movedSvg(placement.matrix, pathSvg("map-ground", runsPath(map.onLand.get(placement) ?? []))))
+    .join("");
 }
 
 function cellsByPlacement(map: AtlasMap, codes: readonly string[]): Map<Placement, Cell[]> {
