@@ -51,10 +51,10 @@ export class Effort {
     const site = where < 0.14 ? this.#siteFor(recorder, random) : undefined;
     const tetrad = site
       ? this.#partOf(site, random)
-      : where < (year < 2006 ? 0.72 : 0.62)
-        ? this.near(recorder, 13_000, random)
+      : where < (year < 2006 ? 0.86 : 0.72)
+        ? this.near(recorder, 22_000, random)
         : this.#away(recorder, year, random);
-    return { recorder, tetrad, site, day: randomDay(year, random), hours: 0.3 + random.exponential(0.8) };
+    return { recorder, tetrad, site, day: randomDay(year, random), hours: 0.25 + random.exponential(0.6) };
   }
 
   /** A land square at an exponential distance from a recorder's home. */
