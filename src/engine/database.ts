@@ -74,7 +74,15 @@ export async function openDatabase({
         .getRowObjects()
         .map((row) => Object.fromEntries(Object.entries(row).map(([name, value]) => [name, plain(value)])) as Row);
     },
-    batches: (sql, use) => readBatches(connection, sql, use),
+    batches: async (sql, use) => {
+      // A connection of its own: whatever else runs on a connection, an appender too, cuts its stream short silently.
+      const reading = await instance.connect();
+      try {
+        await readBatches(reading, sql, use);
+      } finally {
+        reading.closeSync();
+      }
+    },
     fill: (table, columns) => fillTable(connection, table, columns),
     close: () => {
       connection.closeSync();
