@@ -33,7 +33,7 @@ let browser: Browser;
 let origin = "";
 
 beforeAll(async () => {
-  rendered = await renderFixture({ taxa: 5 }, "/");
+  rendered = await renderFixture({ taxa: 6 }, "/");
   const { folder } = rendered;
   server = createServer((request, answer) => {
     const asked = path.join(folder, path.normalize(new URL(request.url ?? "/", "http://here").pathname));
@@ -120,6 +120,22 @@ describe("pages in a browser", () => {
     const said = page.locator("#found");
     await said.filter({ hasText: "No page for TQ38" }).waitFor();
     expect(await said.textContent()).toContain("no land and no record");
+    await context.close();
+  });
+  it("show what is in season today, and keep the list where little is", async () => {
+    const context = await browser.newContext({ viewport: { width: 1440, height: 800 } });
+    const page = await context.newPage();
+    for (const [day, heading] of [
+      ["2025-07-15T12:00:00", "In season, 11–20 July"],
+      ["2025-12-31T12:00:00", "Seasons of the most recorded"],
+    ] as const) {
+      await page.clock.setFixedTime(new Date(day));
+      await page.goto(origin);
+      const list = page.locator(".in-season");
+      await list.locator("h2", { hasText: heading }).waitFor();
+      expect(await list.locator("tbody tr:visible").count(), day).toBeGreaterThan(0);
+      expect((await list.locator("path.today").count()) > 0, day).toBe(heading.startsWith("In season"));
+    }
     await context.close();
   });
 });

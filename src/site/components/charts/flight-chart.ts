@@ -3,7 +3,7 @@ import { scaleLinear } from "d3-scale";
 /** Height of a chart in its own units; charts are stretched to the width of the page. */
 export const FLIGHT_HEIGHT = 60;
 const HEADROOM = 4;
-const BAR = { left: 0.16, width: 0.68 };
+const BAR = { left: ".15", width: ".7" };
 
 /** One row of the flight-period chart, as SVG path data in a box of 36 × 60. */
 export interface FlightRow {
@@ -27,7 +27,7 @@ export interface FlightChart {
  * @param visits to the whole group by third of the month
  * @param fewest visits under which a bar is open
  * @returns path data; a caste without records has empty paths
- * @example flightChart([counts], visits, 150).rows[0]?.solid // "M7.16 60V51.9h.68V60z…"
+ * @example flightChart([counts], visits, 150).rows[0]?.solid // "M7.15 60V51.9h.7V60z…"
  */
 export function flightChart(
   castes: readonly (readonly number[])[],
@@ -43,7 +43,7 @@ export function flightChart(
     effortLine: `M0 ${short(y(effort[0] ?? 0))}${step}H36`,
     rows: rows.map((row) => {
       const bar = (share: number, third: number) =>
-        `M${short(third + BAR.left)} ${FLIGHT_HEIGHT}V${short(y(share))}h${BAR.width}V${FLIGHT_HEIGHT}z`;
+        `M${third}${BAR.left} ${FLIGHT_HEIGHT}V${short(y(share))}h${BAR.width}V${FLIGHT_HEIGHT}z`;
       const drawn = (few: boolean) =>
         row
           .map((share, third) => (share > 0 && (visits[third] ?? 0) < fewest === few ? bar(share, third) : ""))
@@ -58,6 +58,7 @@ function shares(counts: readonly number[]): number[] {
   return counts.map((count) => (all === 0 ? 0 : count / all));
 }
 
+/** One decimal is finer than a pixel; a chart has hundreds of numbers. */
 function short(number: number): string {
-  return String(Math.round(number * 100) / 100);
+  return String(Math.round(number * 10) / 10);
 }

@@ -26,7 +26,7 @@ interface YearRow {
  * @param effort visits to the whole group by year
  * @param provisional years that are not complete, drawn open
  * @returns undefined without records
- * @example yearChart([{ year: 2000, records: 4 }], [], [])?.bars // "M.16 100V4h.68V100z"
+ * @example yearChart([{ year: 2000, records: 4 }], [], [])?.bars // "M.16 100V4h.7V100z"
  */
 export function yearChart(
   years: readonly YearRow[],
@@ -46,7 +46,7 @@ export function yearChart(
   const yRecords = scaleLinear([0, Math.max(1, ...records)], [YEARS_HEIGHT, 4]);
   const yVisits = scaleLinear([0, Math.max(1, ...visits)], [YEARS_HEIGHT, 4]);
   const bar = (index: number) =>
-    `M${short(index + 0.16)} ${YEARS_HEIGHT}V${short(yRecords(records[index] ?? 0))}h.68V${YEARS_HEIGHT}z`;
+    `M${index}.15 ${YEARS_HEIGHT}V${short(yRecords(records[index] ?? 0))}h.7V${YEARS_HEIGHT}z`;
   const drawn = (open: boolean) =>
     all
       .map((year, index) => ((records[index] ?? 0) > 0 && provisional.includes(year) === open ? bar(index) : ""))
@@ -108,8 +108,9 @@ function spanned(from: number, to: number): string {
   return from === to ? String(from) : `${from}–${to}`;
 }
 
+/** One decimal is finer than a pixel. */
 function short(number: number): string {
-  return String(Math.round(number * 100) / 100).replace(/^0\./, ".");
+  return String(Math.round(number * 10) / 10);
 }
 
 /** Years drawn before the first period, so that the periods keep room. */

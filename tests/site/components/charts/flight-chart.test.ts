@@ -12,19 +12,19 @@ describe("flightChart", () => {
     const { rows } = flightChart([at({ 10: 3, 11: 1 }), at({ 20: 500, 21: 500 })], visits, 150);
     // Shares 3/4 and 1/4, then 1/2 and 1/2, over 56 units of height above the base line at 60.
     expect(bars(rows[0]?.solid ?? "")).toEqual([
-      [10.16, 4],
-      [11.16, 41.33],
+      [10.15, 4],
+      [11.15, 41.3],
     ]);
     expect(bars(rows[1]?.solid ?? "")).toEqual([
-      [20.16, 22.67],
-      [21.16, 22.67],
+      [20.15, 22.7],
+      [21.15, 22.7],
     ]);
   });
   it("opens the bars of thirds with too few visits, and draws every record once", () => {
     const visits = at({ 10: 149, 11: 150 });
     const [row] = flightChart([at({ 10: 5, 11: 5, 12: 5 })], visits, 150).rows;
-    expect(bars(row?.open ?? "").map(([x]) => x)).toEqual([10.16, 12.16]);
-    expect(bars(row?.solid ?? "").map(([x]) => x)).toEqual([11.16]);
+    expect(bars(row?.open ?? "").map(([x]) => x)).toEqual([10.15, 12.15]);
+    expect(bars(row?.solid ?? "").map(([x]) => x)).toEqual([11.15]);
   });
   it("steps through all 36 thirds and closes on the base line", () => {
     const { effortArea, effortLine } = flightChart(

@@ -19,7 +19,7 @@ describe("yearChart", () => {
     expect(chart).toMatchObject({
       first: 2000,
       last: 2002,
-      bars: "M.16 100V4h.68V100zM2.16 100V76h.68V100z",
+      bars: "M0.15 100V4h.7V100zM2.15 100V76h.7V100z",
       provisional: "",
     });
     expect(chart?.effortLine).toBe("M0 100V100H1V4H2V100H3");
@@ -33,7 +33,7 @@ describe("yearChart", () => {
       [],
       [2001],
     );
-    expect([chart?.bars, chart?.provisional]).toEqual(["M.16 100V4h.68V100z", "M1.16 100V4h.68V100z"]);
+    expect([chart?.bars, chart?.provisional]).toEqual(["M0.15 100V4h.7V100z", "M1.15 100V4h.7V100z"]);
   });
   it("is nothing without records", () => {
     expect(yearChart([{ year: 2000, records: 0 }], [{ year: 2000, visits: 5 }], [])).toBeUndefined();
