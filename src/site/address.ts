@@ -11,8 +11,9 @@ export function address(path: string, base: string = import.meta.env.BASE_URL): 
 }
 
 /**
- * The same text with every link and source that begins at the top of the site put under the site's sub-path.
- * Links to other hosts, to places on the page and relative links stay as they are.
+ * The same text with every link and source put under the site's sub-path. A published text may stand on any page, so
+ * its relative links count from the top of the site too. Links to other hosts and to places on the page stay, and
+ * those that begin with a dot.
  *
  * @param html text the engine has made safe
  * @param base address prefix of the site
@@ -20,5 +21,8 @@ export function address(path: string, base: string = import.meta.env.BASE_URL): 
  * @example rebase('<a href="/methods/">how</a>', "/atlas/") // '<a href="/atlas/methods/">how</a>'
  */
 export function rebase(html: string, base: string = import.meta.env.BASE_URL): string {
-  return html.replace(/\b(href|src)="\/(?!\/)/g, (_, name: string) => `${name}="${address("", base)}`);
+  return html.replace(
+    /\b(href|src)="(?![a-z][a-z0-9+.-]*:|\/\/|#|\.|")\/?/gi,
+    (_, name: string) => `${name}="${address("", base)}`,
+  );
 }

@@ -17,6 +17,13 @@ describe("rebase", () => {
       '<a href="/atlas/methods/">m</a><img src="/atlas/a.png"><a href="//host/x">h</a><a href="#here">p</a><a href="https://e.org/">e</a>',
     );
   });
+  it("takes relative links as from the top, since the text has no page of its own", () => {
+    const html =
+      '<a href="data/licence.txt">l</a><a href="mailto:a@b.example">m</a><a href="../x/">d</a><a href="">e</a>';
+    expect(rebase(html, "/atlas/")).toBe(
+      '<a href="/atlas/data/licence.txt">l</a><a href="mailto:a@b.example">m</a><a href="../x/">d</a><a href="">e</a>',
+    );
+  });
   it("leaves text at the top of a host as it is", () => {
     expect(rebase('<a href="/methods/">how</a>', "/")).toBe('<a href="/methods/">how</a>');
   });

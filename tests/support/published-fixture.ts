@@ -47,7 +47,7 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
   );
   write("atlas.json", AtlasFile, atlasFile(taxa, hectads, shape));
   const download = (name: string): void => {
-    const file = path.join(folder, "data", DOWNLOADS.edition, name);
+    const file = path.join(folder, name);
     mkdirSync(path.dirname(file), { recursive: true });
     writeFileSync(file, "invented\n");
   };
@@ -74,7 +74,7 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
     html: '<p>See <a href="/methods/">the methods</a>.</p>',
     in_footer: true,
   });
-  for (const { path: name } of DOWNLOADS.files) download(name);
+  for (const { path: name } of DOWNLOADS.files) download(`data/${DOWNLOADS.edition}/${name}`);
   if (shape.basemap !== undefined && !(shape.bare ?? false))
     cpSync(shape.basemap, path.join(folder, "basemap"), { recursive: true });
   return folder;
