@@ -164,7 +164,12 @@ export function inventTaxon(
       { resolution_m: 2_000, reason: "reference to 10 km", records: 340 },
     ],
     downloads: [
-      { path: `data/2025.1/taxa/${taxon.slug}-squares.csv`, title: "Squares by period", rows: squares.length, bytes: 41_000 },
+      {
+        path: `data/2025.1/taxa/${taxon.slug}-squares.csv`,
+        title: "Squares by period",
+        rows: squares.length,
+        bytes: 41_000,
+      },
     ],
   };
   return { file, latest };
