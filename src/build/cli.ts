@@ -92,7 +92,9 @@ export function program(): Command {
   cli
     .command("settings")
     .description("print every setting of atlas.yaml with its default and meaning")
-    .action(() => process.stdout.write(settingsReference()));
+    .action(() => {
+      process.stdout.write(settingsReference());
+    });
   cli
     .command("start", { hidden: true })
     .description("build the demonstration and serve it")

@@ -1,13 +1,16 @@
 -- Effort and coverage. A square is covered for a taxon in a period when at least minimum_visits visits there recorded
--- OTHER taxa: visits whose every name lies within the taxon's own lineage (itself, its aggregates, its members) do not count,
--- so that a species' own record can make neither its gain nor its loss.
--- In: visits, visit_squares, visit_taxa, sightings, lineage (of_taxon, taxon_id), rules (minimum_visits), periods.
--- Out: square_effort (visits, records, taxa by square and period), own_visits (visits that say nothing of other taxa).
+-- OTHER taxa in that square: a visit whose every name lies within the taxon's own lineage (itself, its aggregates, its
+-- members) does not count, nor does one that only reports what was not found, so that neither a species' own record nor
+-- a survey for it can make its gain or loss. Only a record that supports the square names something there.
+-- In: sightings, square_territories, visits, visit_squares, taxon_squares, lineage (of_taxon, taxon_id), rules (minimum_visits).
+-- Out: square_effort (records, visits by square and period), naming_visits (visits that name a taxon), own_visits
+-- (visits that name nothing outside the taxon's lineage), taxon_coverage (squares and periods covered for a taxon that
+-- was ever recorded there).
 CREATE OR REPLACE TABLE square_records AS
-SELECT grid, 10000 AS resolution_m, hectad AS square, period, count(*) AS records, any_value(territory) AS territory
+SELECT grid, 10000 AS resolution_m, hectad AS square, period, count(*) AS records
 FROM sightings WHERE hectad IS NOT NULL GROUP BY grid, hectad, period
 UNION ALL
-SELECT grid, 2000 AS resolution_m, tetrad AS square, period, count(*) AS records, any_value(territory) AS territory
+SELECT grid, 2000 AS resolution_m, tetrad AS square, period, count(*) AS records
 FROM sightings WHERE tetrad IS NOT NULL GROUP BY grid, tetrad, period;
 
 CREATE OR REPLACE TABLE square_visits AS
@@ -16,22 +19,44 @@ FROM visit_squares AS q JOIN visits AS v USING (visit)
 GROUP BY q.grid, q.resolution_m, q.square, v.period;
 
 CREATE OR REPLACE TABLE square_effort AS
-SELECT r.territory, r.grid, r.resolution_m, r.square, r.period, r.records, coalesce(v.visits, 0) AS visits
+SELECT t.territory, r.grid, r.resolution_m, r.square, r.period, r.records, coalesce(v.visits, 0) AS visits
 FROM square_records AS r
+JOIN square_territories AS t ON t.grid = r.grid AND t.resolution_m = r.resolution_m AND t.square = r.square
 LEFT JOIN square_visits AS v
   ON v.grid = r.grid AND v.resolution_m = r.resolution_m AND v.square = r.square AND v.period IS NOT DISTINCT FROM r.period;
 
+CREATE OR REPLACE TABLE square_visit_taxa AS
+SELECT DISTINCT visit, period, grid, 10000 AS resolution_m, hectad AS square, taxon_id
+FROM sightings WHERE visit IS NOT NULL AND present AND period IS NOT NULL AND hectad IS NOT NULL
+UNION ALL
+SELECT DISTINCT visit, period, grid, 2000 AS resolution_m, tetrad AS square, taxon_id
+FROM sightings WHERE visit IS NOT NULL AND present AND period IS NOT NULL AND tetrad IS NOT NULL;
+
+CREATE OR REPLACE TABLE naming_visits AS
+SELECT grid, resolution_m, square, period, count(DISTINCT visit) AS visits
+FROM square_visit_taxa GROUP BY grid, resolution_m, square, period;
+
 CREATE OR REPLACE TABLE own_visits AS
-WITH names AS (SELECT visit, count(*) AS names FROM visit_taxa GROUP BY visit),
+WITH names AS (
+  SELECT visit, grid, resolution_m, square, period, count(*) AS names
+  FROM square_visit_taxa GROUP BY visit, grid, resolution_m, square, period
+),
 within AS (
-  SELECT t.visit, l.of_taxon AS taxon_id, count(*) AS names
-  FROM visit_taxa AS t JOIN lineage AS l ON l.taxon_id = t.taxon_id
-  GROUP BY t.visit, l.of_taxon
+  SELECT t.visit, t.grid, t.resolution_m, t.square, l.of_taxon AS taxon_id, count(*) AS names
+  FROM square_visit_taxa AS t JOIN lineage AS l ON l.taxon_id = t.taxon_id
+  GROUP BY t.visit, t.grid, t.resolution_m, t.square, l.of_taxon
 )
-SELECT w.taxon_id, q.grid, q.resolution_m, q.square, v.period, count(DISTINCT w.visit) AS visits
+SELECT w.taxon_id, n.grid, n.resolution_m, n.square, n.period, count(*) AS visits
 FROM within AS w
-JOIN names AS n ON n.visit = w.visit AND n.names = w.names
-JOIN visit_squares AS q ON q.visit = w.visit
-JOIN visits AS v ON v.visit = w.visit
-WHERE v.period IS NOT NULL
-GROUP BY w.taxon_id, q.grid, q.resolution_m, q.square, v.period;
+JOIN names AS n
+  ON n.visit = w.visit AND n.grid = w.grid AND n.resolution_m = w.resolution_m AND n.square = w.square AND n.names = w.names
+GROUP BY w.taxon_id, n.grid, n.resolution_m, n.square, n.period;
+
+CREATE OR REPLACE TABLE taxon_coverage AS
+SELECT f.taxon_id, f.grid, f.resolution_m, f.square, n.period
+FROM (SELECT DISTINCT taxon_id, grid, resolution_m, square FROM taxon_squares) AS f
+JOIN naming_visits AS n ON n.grid = f.grid AND n.resolution_m = f.resolution_m AND n.square = f.square
+CROSS JOIN rules AS r
+LEFT JOIN own_visits AS o
+  ON o.taxon_id = f.taxon_id AND o.grid = f.grid AND o.resolution_m = f.resolution_m AND o.square = f.square AND o.period = n.period
+WHERE n.visits - coalesce(o.visits, 0) >= r.minimum_visits;

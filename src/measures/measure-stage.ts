@@ -14,6 +14,7 @@ export const MEASURE_TABLES = [
   "square_effort",
   "visited_squares",
   "square_states",
+  "taxon_coverage",
   "change_counts",
   "taxon_season",
   "season_left_out",
@@ -37,30 +38,63 @@ export const MEASURE_TABLES = [
  *
  * @param unreadable rows of each source that could not be read at all: they are part of its accounting
  */
-export async function measure(database: Database, scheme: Scheme, unreadable: ReadonlyMap<string, number>): Promise<void> {
+export async function measure(
+  database: Database,
+  scheme: Scheme,
+  unreadable: ReadonlyMap<string, number>,
+): Promise<void> {
   await fillSettings(database, scheme);
-  for (const file of ["sightings", "taxon-squares", "coverage", "square-states", "change-counts", "season", "years", "taxon-totals", "square-taxa"])
+  for (const file of [
+    "sightings",
+    "taxon-squares",
+    "coverage",
+    "square-states",
+    "change-counts",
+    "season",
+    "years",
+    "taxon-totals",
+    "square-taxa",
+  ])
     await database.run(sqlBeside(import.meta.url, `${file}.sql`));
   await fillSquarePlaces(database, scheme);
   await fillAccounting(database, unreadable);
 }
 
 async function fillSettings(database: Database, { checklist, settings, taxa }: Scheme): Promise<void> {
-  const pairs = (of: (taxonId: string) => readonly string[]) => taxa.flatMap(({ taxonID }) => of(taxonID).map((other) => [taxonID, other] as const));
+  const pairs = (of: (taxonId: string) => readonly string[]) =>
+    taxa.flatMap(({ taxonID }) => of(taxonID).map((other) => [taxonID, other] as const));
   const closure = pairs((taxonId) => [taxonId, ...checklist.ancestors(taxonId)]);
   const lineage = pairs((taxonId) => checklist.lineage(taxonId));
-  await fillColumns(database, "closure", { taxon_id: closure.map(([id]) => id), counts_for: closure.map(([, other]) => other) });
-  await fillColumns(database, "lineage", { of_taxon: lineage.map(([id]) => id), taxon_id: lineage.map(([, other]) => other) });
+  await fillColumns(database, "closure", {
+    taxon_id: closure.map(([id]) => id),
+    counts_for: closure.map(([, other]) => other),
+  });
+  await fillColumns(database, "lineage", {
+    of_taxon: lineage.map(([id]) => id),
+    taxon_id: lineage.map(([, other]) => other),
+  });
   await fillColumns(database, "taxon_ids", { taxon_id: taxa.map(({ taxonID }) => taxonID) });
-  await fillColumns(database, "periods", { period: settings.periods.map((_, index) => index), id: settings.periods.map(({ id }) => id) });
+  await fillColumns(database, "periods", {
+    period: settings.periods.map((_, index) => index),
+    id: settings.periods.map(({ id }) => id),
+  });
   const [from, to] = comparedPeriods(settings) ?? [-1, settings.periods.length - 1];
   await fillColumns(database, "compared", { from_period: [from], to_period: [to] });
   await fillColumns(database, "latest", { period: [settings.periods.length - 1] });
   await fillColumns(database, "rules", { minimum_visits: [settings.coverage.minimum_visits] });
 }
 
-async function fillColumns(database: Database, table: string, columns: Record<string, (string | number)[]>): Promise<void> {
-  const types = Object.fromEntries(Object.entries(columns).map(([name, values]) => [name, typeof values[0] === "number" ? ("integer" as const) : ("text" as const)]));
+async function fillColumns(
+  database: Database,
+  table: string,
+  columns: Record<string, (string | number)[]>,
+): Promise<void> {
+  const types = Object.fromEntries(
+    Object.entries(columns).map(([name, values]) => [
+      name,
+      typeof values[0] === "number" ? ("integer" as const) : ("text" as const),
+    ]),
+  );
   const filler = await database.fill(table, types);
   filler.add(columns);
   filler.done();
@@ -71,24 +105,64 @@ async function fillSquarePlaces(database: Database, scheme: Scheme): Promise<voi
   const territories = placingTerritories(scheme);
   const gridOf = new Map<string, Grid>(territories.map(({ grid }) => [grid.id, grid]));
   const recorded = await database.rows<{ territory: string; grid: string; resolution_m: number; square: string }>(
-    "SELECT any_value(territory) AS territory, grid, resolution_m, square FROM square_effort GROUP BY grid, resolution_m, square",
+    "SELECT territory, grid, resolution_m, square FROM square_territories ORDER BY grid, resolution_m, square",
   );
-  const land = (scheme.landSquares ?? []).map(({ grid, territory, hectad }) => ({ territory, grid, resolution_m: 10_000, square: hectad }));
-  const landTetrads = new Set((scheme.landSquares ?? []).flatMap(({ grid, hectad, tetrads }) => [`${grid} ${hectad}`, ...[...tetrads].map((letter) => `${grid} ${hectad}${letter}`)]));
-  const all = new Map([...recorded, ...land].map((square) => [`${square.grid} ${square.square}`, square]));
+  const land = (scheme.landSquares ?? []).map(({ grid, territory, hectad }) => ({
+    territory,
+    grid,
+    resolution_m: 10_000,
+    square: hectad,
+  }));
+  const landTetrads = new Set(
+    (scheme.landSquares ?? []).flatMap(({ grid, hectad, tetrads }) => [
+      `${grid} ${hectad}`,
+      ...[...tetrads].map((letter) => `${grid} ${hectad}${letter}`),
+    ]),
+  );
+  const all = new Map([...land, ...recorded].map((square) => [`${square.grid} ${square.square}`, square]));
   const rows = [...all].flatMap(([key, { territory, grid, resolution_m, square }]) => {
     const parsed = gridOf.get(grid)?.parse(square);
     if (parsed === undefined || isRefusal(parsed)) return [];
     const [longitude, latitude] = gridOf.get(grid)?.unproject(centreOf(parsed)) ?? [0, 0];
-    return [{ territory, grid, resolution_m, square, crs: parsed.crs, easting: parsed.easting, northing: parsed.northing, latitude, longitude, on_land: scheme.landSquares === null || landTetrads.has(key) }];
+    return [
+      {
+        territory,
+        grid,
+        resolution_m,
+        square,
+        crs: parsed.crs,
+        easting: parsed.easting,
+        northing: parsed.northing,
+        latitude,
+        longitude,
+        on_land: scheme.landSquares === null || landTetrads.has(key),
+      },
+    ];
   });
   const column = <Name extends keyof (typeof rows)[number]>(name: Name) => rows.map((row) => row[name]);
   const filler = await database.fill("square_places", {
-    territory: "text", grid: "text", resolution_m: "integer", square: "text", crs: "text", easting: "integer", northing: "integer", latitude: "double", longitude: "double", on_land: "boolean",
+    territory: "text",
+    grid: "text",
+    resolution_m: "integer",
+    square: "text",
+    crs: "text",
+    easting: "integer",
+    northing: "integer",
+    latitude: "double",
+    longitude: "double",
+    on_land: "boolean",
   });
   filler.add({
-    territory: column("territory"), grid: column("grid"), resolution_m: column("resolution_m"), square: column("square"), crs: column("crs"),
-    easting: column("easting"), northing: column("northing"), latitude: column("latitude"), longitude: column("longitude"), on_land: column("on_land"),
+    territory: column("territory"),
+    grid: column("grid"),
+    resolution_m: column("resolution_m"),
+    square: column("square"),
+    crs: column("crs"),
+    easting: column("easting"),
+    northing: column("northing"),
+    latitude: column("latitude"),
+    longitude: column("longitude"),
+    on_land: column("on_land"),
   });
   filler.done();
 }
@@ -96,10 +170,21 @@ async function fillSquarePlaces(database: Database, scheme: Scheme): Promise<voi
 /** The accounting: records by source, status and reason, with the rows no reader could read. */
 async function fillAccounting(database: Database, unreadable: ReadonlyMap<string, number>): Promise<void> {
   const counted = await database.rows<{ source: string; status: string; reason: string; records: number }>(
-    "SELECT source, status, reason, count(*) AS records FROM records GROUP BY ALL",
+    "SELECT source, status, reason, count(*) AS records FROM records GROUP BY ALL ORDER BY ALL",
   );
-  const rows = [...counted, ...[...unreadable].filter(([, records]) => records > 0).map(([source, records]) => ({ source, status: "not used", reason: "unreadable_row", records }))];
-  const filler = await database.fill("accounting", { source: "text", status: "text", reason: "text", reason_in_words: "text", records: "integer" });
+  const rows = [
+    ...counted,
+    ...[...unreadable]
+      .filter(([, records]) => records > 0)
+      .map(([source, records]) => ({ source, status: "not used", reason: "unreadable_row", records })),
+  ];
+  const filler = await database.fill("accounting", {
+    source: "text",
+    status: "text",
+    reason: "text",
+    reason_in_words: "text",
+    records: "integer",
+  });
   filler.add({
     source: rows.map(({ source }) => source),
     status: rows.map(({ status }) => status),

@@ -1,7 +1,8 @@
 -- Used records as the measures need them, and the visits they make.
 -- A visit is one place (1 km square, or the record's own square where it is coarser), one day, one recorder or party;
 -- a record whose date spans more than a day makes no visit. Non-detections make visits and no squares.
--- In: records (all, judged). Out: sightings (one row a used record), visits, visit_taxa, visit_squares.
+-- In: records (all, judged). Out: sightings (one row a used record), visits, visit_squares, square_territories, visits_by_period,
+-- tetrad_shares, placing_counts.
 CREATE OR REPLACE TABLE visits AS
 SELECT row_number() OVER (ORDER BY visit_place, first_day, recorder) AS visit, *
 FROM (
@@ -18,21 +19,34 @@ SELECT
 FROM (SELECT *, CASE WHEN first_day = last_day THEN first_day END AS visit_day FROM records WHERE status = 'used') AS r
 LEFT JOIN visits AS v ON v.visit_place = r.visit_place AND v.first_day = r.visit_day AND v.recorder = r.recorder;
 
-CREATE OR REPLACE TABLE visit_taxa AS
-SELECT DISTINCT visit, taxon_id FROM sightings WHERE visit IS NOT NULL AND present;
-
 CREATE OR REPLACE TABLE visit_squares AS
-SELECT DISTINCT visit, territory, grid, 10000 AS resolution_m, hectad AS square FROM sightings WHERE visit IS NOT NULL AND hectad IS NOT NULL
+SELECT DISTINCT visit, grid, 10000 AS resolution_m, hectad AS square FROM sightings WHERE visit IS NOT NULL AND hectad IS NOT NULL
 UNION ALL
-SELECT DISTINCT visit, territory, grid, 2000 AS resolution_m, tetrad AS square FROM sightings WHERE visit IS NOT NULL AND tetrad IS NOT NULL;
+SELECT DISTINCT visit, grid, 2000 AS resolution_m, tetrad AS square FROM sightings WHERE visit IS NOT NULL AND tetrad IS NOT NULL;
+
+-- A square that lies in two territories is counted in one of them, always the same.
+CREATE OR REPLACE TABLE square_territories AS
+SELECT grid, 10000 AS resolution_m, hectad AS square, min(territory) AS territory
+FROM sightings WHERE hectad IS NOT NULL GROUP BY grid, hectad
+UNION ALL
+SELECT grid, 2000 AS resolution_m, tetrad AS square, min(territory) AS territory
+FROM sightings WHERE tetrad IS NOT NULL GROUP BY grid, tetrad;
 
 CREATE OR REPLACE TABLE visits_by_period AS
 SELECT period, count(*) AS visits FROM visits GROUP BY period;
 
--- Share of each period's 10 km records that are good to 2 km: below the stated share, change at 2 km cannot be judged.
+-- Share of each compared period's records that are good to 2 km, in the 10 km squares recorded in both: below the stated
+-- share, change at 2 km cannot be judged.
 CREATE OR REPLACE TABLE tetrad_shares AS
-SELECT period, count(*) AS records, count(tetrad) AS at_tetrad FROM sightings
-WHERE present AND hectad IS NOT NULL AND period IS NOT NULL GROUP BY period;
+WITH in_both AS (
+  SELECT grid, hectad FROM sightings
+  WHERE present AND hectad IS NOT NULL AND period IN (SELECT from_period FROM compared UNION ALL SELECT to_period FROM compared)
+  GROUP BY grid, hectad HAVING count(DISTINCT period) = 2
+)
+SELECT period, count(*) AS records, count(tetrad) AS at_tetrad
+FROM sightings JOIN in_both USING (grid, hectad)
+WHERE present AND period IN (SELECT from_period FROM compared UNION ALL SELECT to_period FROM compared)
+GROUP BY period;
 
 -- What placing did, for the methods page.
 CREATE OR REPLACE TABLE placing_counts AS

@@ -1,13 +1,15 @@
 -- State of every visited square for every taxon between the two compared periods.
--- In: taxon_squares, square_effort, own_visits, compared (from_period, to_period), rules (minimum_visits), taxon_ids.
+-- In: taxon_squares, square_territories, naming_visits, own_visits, compared (from_period, to_period; from_period -1 with one
+-- period), rules (minimum_visits), taxon_ids.
 -- Out: square_states (recorded_* and covered_* flags, state). State NULL: not recorded in either period, though perhaps
--- outside both (recorded_ever).
+-- outside both (recorded_ever); with one period always.
 CREATE OR REPLACE TABLE visited_squares AS
-SELECT any_value(territory) AS territory, grid, resolution_m, square,
-  coalesce(sum(visits) FILTER (period = (SELECT from_period FROM compared)), 0)::BIGINT AS visits_from,
-  coalesce(sum(visits) FILTER (period = (SELECT to_period FROM compared)), 0)::BIGINT AS visits_to
-FROM square_effort
-GROUP BY grid, resolution_m, square;
+SELECT t.territory, t.grid, t.resolution_m, t.square,
+  coalesce(sum(v.visits) FILTER (v.period = (SELECT from_period FROM compared)), 0)::BIGINT AS visits_from,
+  coalesce(sum(v.visits) FILTER (v.period = (SELECT to_period FROM compared)), 0)::BIGINT AS visits_to
+FROM square_territories AS t
+LEFT JOIN naming_visits AS v ON v.grid = t.grid AND v.resolution_m = t.resolution_m AND v.square = t.square
+GROUP BY t.territory, t.grid, t.resolution_m, t.square;
 
 CREATE OR REPLACE TABLE square_states AS
 WITH own AS (
@@ -37,6 +39,7 @@ flags AS (
 )
 SELECT *,
   CASE
+    WHEN (SELECT from_period FROM compared) < 0 THEN NULL
     WHEN recorded_from AND recorded_to THEN 'retained'
     WHEN recorded_to AND covered_from AND covered_to THEN 'gained'
     WHEN recorded_from AND covered_from AND covered_to THEN 'lost'

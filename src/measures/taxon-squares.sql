@@ -1,23 +1,19 @@
 -- Squares of each taxon: records, visits, first and last year, by period. A record counts for its taxon and for every
 -- aggregate above it. Period NULL gathers records that lie inside no period.
--- In: sightings, closure (taxon_id counts for counts_for). Out: taxon_squares, taxon_squares_ever.
+-- A record known only to be before a year has that year for its first.
+-- In: sightings, square_territories, closure (taxon_id counts for counts_for). Out: taxon_squares.
 CREATE OR REPLACE TABLE square_sightings AS
-SELECT s.record_no, c.counts_for AS taxon_id, s.territory, s.grid, 10000 AS resolution_m, s.hectad AS square, s.period, s.visit, s.first_year, s.last_year
+SELECT c.counts_for AS taxon_id, s.grid, 10000 AS resolution_m, s.hectad AS square, s.period, s.visit, coalesce(s.first_year, s.last_year) AS first_year, s.last_year
 FROM sightings AS s JOIN closure AS c USING (taxon_id)
 WHERE s.present AND s.hectad IS NOT NULL
 UNION ALL
-SELECT s.record_no, c.counts_for AS taxon_id, s.territory, s.grid, 2000 AS resolution_m, s.tetrad AS square, s.period, s.visit, s.first_year, s.last_year
+SELECT c.counts_for AS taxon_id, s.grid, 2000 AS resolution_m, s.tetrad AS square, s.period, s.visit, coalesce(s.first_year, s.last_year) AS first_year, s.last_year
 FROM sightings AS s JOIN closure AS c USING (taxon_id)
 WHERE s.present AND s.tetrad IS NOT NULL;
 
 CREATE OR REPLACE TABLE taxon_squares AS
-SELECT taxon_id, any_value(territory) AS territory, grid, resolution_m, square, period,
-  count(*) AS records, count(DISTINCT visit) AS visits, min(first_year) AS first_year, max(last_year) AS last_year
-FROM square_sightings
-GROUP BY taxon_id, grid, resolution_m, square, period;
-
-CREATE OR REPLACE TABLE taxon_squares_ever AS
-SELECT taxon_id, any_value(territory) AS territory, grid, resolution_m, square,
-  sum(records)::BIGINT AS records, min(first_year) AS first_year, max(last_year) AS last_year
-FROM taxon_squares
-GROUP BY taxon_id, grid, resolution_m, square;
+SELECT s.taxon_id, t.territory, s.grid, s.resolution_m, s.square, s.period,
+  count(*) AS records, count(DISTINCT s.visit) AS visits, min(s.first_year) AS first_year, max(s.last_year) AS last_year
+FROM square_sightings AS s
+JOIN square_territories AS t ON t.grid = s.grid AND t.resolution_m = s.resolution_m AND t.square = s.square
+GROUP BY s.taxon_id, t.territory, s.grid, s.resolution_m, s.square, s.period;

@@ -2,7 +2,7 @@
 -- In: sightings, records, closure, latest (period). Out: taxon_totals, off_map.
 CREATE OR REPLACE TABLE taxon_totals AS
 SELECT c.counts_for AS taxon_id, count(*) AS records, count(DISTINCT s.visit) AS visits,
-  min(s.first_year) AS first_year, max(s.last_year) AS last_year,
+  min(coalesce(s.first_year, s.last_year)) AS first_year, max(s.last_year) AS last_year,
   count(DISTINCT s.grid || s.hectad) AS hectads,
   count(DISTINCT s.grid || s.hectad) FILTER (s.period = (SELECT period FROM latest)) AS hectads_latest,
   count(DISTINCT s.grid || s.tetrad) AS tetrads,

@@ -7,7 +7,7 @@ export interface JudgingRules {
   periods: [from: string, to: string];
   /** Fewest comparable squares. */
   minimumComparable: number;
-  /** Share of each compared period's records that is good to 2 km, and the share asked for. */
+  /** Share of each compared period's records that is good to 2 km, in the 10 km squares recorded in both, and the share asked for. */
   tetradShares: [from: number, to: number];
   minimumTetradShare: number;
 }
@@ -51,7 +51,7 @@ export function changeRow(counts: ChangeCounts, rules: JudgingRules): ChangeRow 
 function whyNotJudged({ resolution_m, retained, lost }: ChangeCounts, comparable: number, rules: JudgingRules): string {
   if (resolution_m === 2_000 && Math.min(...rules.tetradShares) < rules.minimumTetradShare) {
     const shares = rules.tetradShares.map((share) => `${Math.round(100 * share)} %`).join(" and ");
-    return `only ${shares} of the two periods' records are good to 2 km; ${Math.round(100 * rules.minimumTetradShare)} % of each are needed`;
+    return `only ${shares} of the two periods' records in the same 10 km squares are good to 2 km; ${Math.round(100 * rules.minimumTetradShare)} % of each are needed`;
   }
   if (retained + lost === 0)
     return comparable === 0 ? "no comparable squares" : "not recorded in the earlier period in any comparable square";

@@ -1,15 +1,15 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Database } from "../engine/database.ts";
-import { sqlText } from "../engine/database.ts";
 import { placingTerritories } from "../records/record-stage.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { dataPackage } from "./data-package.ts";
 import { licenceOf } from "./licences.ts";
-import { PUBLISHED_TABLES, publishedTable } from "./published-tables.ts";
+import { PUBLISHED_TABLES } from "./published-tables.ts";
+import { writeSpeciesTables } from "./species-tables.ts";
 import { type SquareToDraw, writeSquaresGeojson } from "./squares-geojson.ts";
 import type { TaxonNames } from "./taxon-names.ts";
-import { type DownloadEntry, describeFile, fieldsOf, writeTable } from "./write-tables.ts";
+import { type DownloadEntry, describeFile, writeTable } from "./write-tables.ts";
 
 /**
  * Writes everything a researcher downloads into one folder: tables as CSV and Parquet, 10 km squares as GeoJSON, one
@@ -24,13 +24,11 @@ export async function writeDownloads(
   folder: string,
 ): Promise<DownloadEntry[]> {
   const { invented } = scheme.settings;
-  mkdirSync(folder, { recursive: true });
   await fillTaxonNames(database, scheme, names);
   const files: DownloadEntry[] = [];
   for (const table of PUBLISHED_TABLES) files.push(...(await writeTable(database, table, { folder, invented })));
   files.push(await writeGeojson(database, scheme, folder));
-  for (const { taxon, slug, vernacularName } of names.values())
-    files.push(await writeSpecies(database, { taxonId: taxon.taxonID, slug, title: vernacularName, folder, invented }));
+  files.push(...(await writeSpeciesTables(database, names, { folder, invented })));
   writeFileSync(
     join(folder, "datapackage.json"),
     `${JSON.stringify(
@@ -128,34 +126,6 @@ async function writeGeojson(database: Database, scheme: Scheme, folder: string):
     format: "geojson",
     rows: written,
     fields: [],
-  });
-}
-
-async function writeSpecies(
-  database: Database,
-  {
-    taxonId,
-    slug,
-    title,
-    folder,
-    invented,
-  }: { taxonId: string; slug: string; title: string; folder: string; invented: boolean },
-): Promise<DownloadEntry> {
-  const table = publishedTable("taxon_squares");
-  mkdirSync(join(folder, "species"), { recursive: true });
-  const path = `species/${slug}.csv`;
-  const extra = invented ? ", true AS invented" : "";
-  await database.run(
-    `CREATE OR REPLACE TEMP TABLE writing AS SELECT *${extra} FROM (${table.query}) WHERE taxon_id = ${sqlText(taxonId)}`,
-  );
-  await database.run(`COPY writing TO ${sqlText(join(folder, path))} (FORMAT csv, HEADER)`);
-  const [{ rows } = { rows: 0 }] = await database.rows<{ rows: number }>("SELECT count(*) AS rows FROM writing");
-  return describeFile(folder, path, {
-    table: table.name,
-    title: `Squares: ${title}`,
-    format: "csv",
-    rows,
-    fields: fieldsOf(table, invented),
   });
 }
 

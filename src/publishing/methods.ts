@@ -59,7 +59,7 @@ export function methodStatements(scheme: Scheme, counts: MethodCounts): Statemen
     ...section(
       "Coverage",
       `A visit is one place (a 1 km square, or the record’s own square where it is coarser), one day, one recorder or party. A record whose date spans days makes no visit.`,
-      `A square is covered for a species in a period when at least ${settings.coverage.minimum_visits === 1 ? "one visit" : `${settings.coverage.minimum_visits} visits`} there recorded other ${escapeHtml(settings.group.many)}. The species’ own records, and those of groups that may hold it, do not count towards it, so that a species cannot make its own gain or loss.`,
+      `A square is covered for a species in a period when at least ${settings.coverage.minimum_visits === 1 ? "one visit" : `${settings.coverage.minimum_visits} visits`} there recorded other ${escapeHtml(settings.group.many)}. The species’ own records, and those of groups that may hold it, do not count towards it, so that a species cannot make its own gain or loss; nor does a visit that reports only what was not found.`,
       "A square that nobody covered is hatched. A blank square was covered and the species not reported there, which is not proof of absence.",
     ),
     ...(settings.periods.length === 1 ? [] : section("Change", ...changeSentences(scheme))),
@@ -101,7 +101,7 @@ function changeSentences({ settings }: Scheme): string[] {
   return [
     "Only squares covered in both periods can show a change: found in both, newly found, or not refound. A square recorded in one period and too little visited in the other cannot be compared; it says where the species is, not how it has changed.",
     "The interval of the net change is conditional on the squares that changed: the share newly found among them has its 95 % score interval (Wilson 1927). It allows for chance among the comparable squares and not for unequal recording within them.",
-    `Change is not judged with fewer than ${settings.change.minimum_comparable_squares} comparable squares. At 2 km it is not judged unless at least ${percent(settings.change.minimum_tetrad_share)} of both periods’ records are good to 2 km, since better references look like new squares.`,
+    `Change is not judged with fewer than ${settings.change.minimum_comparable_squares} comparable squares. At 2 km it is not judged unless at least ${percent(settings.change.minimum_tetrad_share)} of each period’s records are good to 2 km, among 10 km squares recorded in both, since better references look like new squares.`,
   ];
 }
 

@@ -35,36 +35,62 @@ export interface Published {
  *
  * @param read records each source's files hold
  */
-export async function publish(database: Database, scheme: Scheme, { folder, read }: { folder: string; read: ReadonlyMap<string, number> }): Promise<Published> {
+export async function publish(
+  database: Database,
+  scheme: Scheme,
+  { folder, read }: { folder: string; read: ReadonlyMap<string, number> },
+): Promise<Published> {
   const { settings } = scheme;
   const compared = comparedPeriods(settings);
   const ids = scheme.taxa.map(({ taxonID }) => taxonID);
   const names = namesOfTaxa(scheme);
-  const measured = await gatherMeasured(database, ids, { periods: settings.periods.length, compared });
+  const measured = await gatherMeasured(database, ids, settings.periods.length);
   const judging = judgingRules(scheme, await database.rows("SELECT * FROM tetrad_shares"));
   const sources = { scheme, names, measured, judging };
   const accounting = await accountingFile(database, scheme, read);
   const used = accounting.sources.reduce((sum, source) => sum + source.used, 0);
-  const atlas = await atlasFile(database, scheme, { taxa: ids.map((id) => taxonSummary(id, sources)), read: accounting.read, used });
+  const atlas = await atlasFile(database, scheme, {
+    taxa: ids.map((id) => taxonSummary(id, sources)),
+    read: accounting.read,
+    used,
+  });
   const files = await writeDownloads(database, scheme, names, join(folder, "data", settings.edition.id));
   const uncovered = await uncoveredSquares(database, ids, compared === null);
-  const taxa = ids.map((id): TaxonFile => ({ ...taxonFile(id, sources), uncovered: uncovered.get(id) ?? { neither: [], later_only: [], earlier_only: [] }, downloads: ownDownloads(files, names.get(id)?.slug ?? "", settings.edition.id) }));
+  const taxa = ids.map(
+    (id): TaxonFile => ({
+      ...taxonFile(id, sources),
+      uncovered: uncovered.get(id) ?? { neither: [], later_only: [], earlier_only: [] },
+      downloads: ownDownloads(files, names.get(id)?.slug ?? "", settings.edition.id),
+    }),
+  );
   const squares = await squareFiles(database, scheme, names, measured);
   write(folder, "atlas.json", AtlasFile, atlas);
   write(folder, "accounting.json", AccountingFile, accounting);
   write(folder, "downloads.json", DownloadsFile, { edition: settings.edition.id, files });
-  write(folder, "squares.json", SquaresFile, { squares: squares.map(({ taxa_list: _, tetrads: __, years: ___, ...summary }) => summary) });
+  write(folder, "squares.json", SquaresFile, {
+    squares: squares.map(({ taxa_list: _, tetrads: __, years: ___, ...summary }) => summary),
+  });
   for (const taxon of taxa) write(folder, `taxa/${taxon.slug}.json`, TaxonFile, taxon);
   for (const square of squares) write(folder, `squares/${square.slug}.json`, SquareFile, square);
   for (const { slug, front, sections } of scheme.pages)
-    write(folder, `pages/${slug}.json`, PageFile, { slug, title: front.title, lead: front.lead, html: sections.map(({ title, body }) => renderMarkdown(title === "" ? body : `## ${title}\n\n${body}`)).join("\n"), in_footer: front.footer });
+    write(folder, `pages/${slug}.json`, PageFile, {
+      slug,
+      title: front.title,
+      lead: front.lead,
+      html: sections
+        .map(({ title, body }) => renderMarkdown(title === "" ? body : `## ${title}\n\n${body}`))
+        .join("\n"),
+      in_footer: front.footer,
+    });
   copyBasemap(scheme, folder);
   writeMapFolder(join(folder, "map"), await mapSquares(database, scheme), atlas, taxa, ground(scheme));
   return { atlas, accounting, pages: taxa.length + squares.length + scheme.pages.length, files: files.length };
 }
 
 function ownDownloads(files: readonly DownloadEntry[], slug: string, edition: string): TaxonFile["downloads"] {
-  return files.filter(({ path }) => path === `species/${slug}.csv`).map(({ path, title, rows, bytes }) => ({ path: `data/${edition}/${path}`, title, rows: rows ?? 0, bytes }));
+  return files
+    .filter(({ path }) => path === `species/${slug}.csv`)
+    .map(({ path, title, rows, bytes }) => ({ path: `data/${edition}/${path}`, title, rows: rows ?? 0, bytes }));
 }
 
 /** Writes one file of the contract; what does not keep it is our bug and stops the build here. */
@@ -77,21 +103,32 @@ function write<T>(folder: string, name: string, contract: z.ZodType<T>, value: T
 function copyBasemap({ folder: from, settings: { basemap } }: Scheme, folder: string): void {
   if (basemap === undefined) return;
   mkdirSync(join(folder, "basemap"), { recursive: true });
-  for (const [name, file] of [["land", basemap.land], ["lakes", basemap.lakes], ["borders", basemap.borders], ["land-detail", basemap.detail]] as const)
+  for (const [name, file] of [
+    ["land", basemap.land],
+    ["lakes", basemap.lakes],
+    ["borders", basemap.borders],
+    ["land-detail", basemap.detail],
+  ] as const)
     if (file !== undefined) copyFileSync(join(from, file), join(folder, "basemap", `${name}.geojson`));
-  if (basemap.licence_file !== undefined) cpSync(join(from, basemap.licence_file), join(folder, "data", "basemap-licence.txt"));
+  if (basemap.licence_file !== undefined)
+    cpSync(join(from, basemap.licence_file), join(folder, "data", "basemap-licence.txt"));
 }
 
 function ground({ folder, settings: { basemap } }: Scheme): { land?: FeatureCollection; lakes?: FeatureCollection } {
   const readFeatures = (file: string) => JSON.parse(readFileSync(join(folder, file), "utf8")) as FeatureCollection;
   if (basemap === undefined) return {};
-  return { land: readFeatures(basemap.detail ?? basemap.land), ...(basemap.lakes === undefined ? {} : { lakes: readFeatures(basemap.lakes) }) };
+  return {
+    land: readFeatures(basemap.detail ?? basemap.land),
+    ...(basemap.lakes === undefined ? {} : { lakes: readFeatures(basemap.lakes) }),
+  };
 }
 
 /** Squares of the interactive map: hectads first, then tetrads, each sorted, numbered without a gap. */
 async function mapSquares(database: Database, scheme: Scheme): Promise<MapSquare[]> {
   const gridOf = new Map(placingTerritories(scheme).map(({ grid }) => [grid.id as string, grid]));
-  const rows = await database.rows<{ grid: string; square: string; resolution_m: 10_000 | 2_000 }>("SELECT grid, square, resolution_m FROM square_places ORDER BY resolution_m DESC, grid, square");
+  const rows = await database.rows<{ grid: string; square: string; resolution_m: 10_000 | 2_000 }>(
+    "SELECT grid, square, resolution_m FROM square_places ORDER BY resolution_m DESC, grid, square",
+  );
   return rows
     .flatMap(({ grid, square, resolution_m }) => {
       const system = gridOf.get(grid);

@@ -13,8 +13,10 @@ export interface PublishedTable {
   fields: Field[];
   primaryKey: string[];
   foreignKeys: { fields: string[]; table: string; to: string[] }[];
-  /** Gives the fields in order, sorted; `invented` is added by the writer. */
+  /** Gives the fields in order, rows in any; `invented` is added by the writer. */
   query: string;
+  /** Order of the rows, as SQL; by all fields where not given. */
+  order?: string;
 }
 
 const text = (name: string, description: string): Field => ({ name, type: "string", description });
@@ -53,14 +55,14 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
       whole("hectads", "10 km squares with a record of any date"),
       whole("tetrads", "2 km squares with a record of any date"),
       whole("visits", "visits with a record"),
-      year("first_year", "earliest year of a record"),
+      year("first_year", "earliest year of a record; a record known only to be before a year has that year"),
       year("last_year", "latest year of a record"),
     ],
     primaryKey: ["taxon_id"],
     foreignKeys: [],
     query: `SELECT n.taxon_id, n.scientific_name, n.authorship, n.rank, n.vernacular_name, n.within,
       coalesce(t.records, 0) AS records, coalesce(t.hectads, 0) AS hectads, coalesce(t.tetrads, 0) AS tetrads, coalesce(t.visits, 0) AS visits, t.first_year, t.last_year
-      FROM taxon_names AS n LEFT JOIN taxon_totals AS t USING (taxon_id) ORDER BY n.taxon_id`,
+      FROM taxon_names AS n LEFT JOIN taxon_totals AS t USING (taxon_id)`,
   },
   {
     name: "squares",
@@ -78,7 +80,8 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     primaryKey: ["grid", "square"],
     foreignKeys: [],
     query:
-      "SELECT territory, grid, resolution_m, square, crs, easting AS easting_sw, northing AS northing_sw, round(latitude, 6) AS centre_latitude, round(longitude, 6) AS centre_longitude, on_land FROM square_places ORDER BY resolution_m DESC, grid, square",
+      "SELECT territory, grid, resolution_m, square, crs, easting AS easting_sw, northing AS northing_sw, round(latitude, 6) AS centre_latitude, round(longitude, 6) AS centre_longitude, on_land FROM square_places",
+    order: "resolution_m DESC, grid, square",
   },
   {
     name: "taxon_squares",
@@ -91,13 +94,16 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
       PERIOD,
       whole("records", "used records"),
       whole("visits", "visits with a record; a record whose date spans days makes none"),
-      year("first_year", "earliest year of a record in the period"),
+      year(
+        "first_year",
+        "earliest year of a record in the period; a record known only to be before a year has that year",
+      ),
       year("last_year", "latest year of a record in the period"),
     ],
     primaryKey: ["taxon_id", "grid", "square", "period"],
     foreignKeys: [TAXON_KEY, SQUARE_KEY],
     query: `SELECT t.taxon_id, t.territory, t.grid, t.resolution_m, t.square, ${periodId("period")}, t.records, t.visits, t.first_year, t.last_year
-      FROM taxon_squares AS t ${ofPeriod("t")} ORDER BY ALL`,
+      FROM taxon_squares AS t ${ofPeriod("t")}`,
   },
   {
     name: "taxon_changes",
@@ -114,7 +120,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     primaryKey: ["taxon_id", "grid", "square"],
     foreignKeys: [TAXON_KEY, SQUARE_KEY],
     query:
-      "SELECT taxon_id, territory, grid, resolution_m, square, state, covered_from AS covered_before, covered_to AS covered_since FROM square_states WHERE state IS NOT NULL ORDER BY ALL",
+      "SELECT taxon_id, territory, grid, resolution_m, square, state, covered_from AS covered_before, covered_to AS covered_since FROM square_states WHERE state IS NOT NULL",
   },
   {
     name: "square_effort",
@@ -128,7 +134,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     ],
     primaryKey: ["grid", "square", "period"],
     foreignKeys: [SQUARE_KEY],
-    query: `SELECT e.territory, e.grid, e.resolution_m, e.square, ${periodId("period")}, e.records, e.visits FROM square_effort AS e ${ofPeriod("e")} ORDER BY ALL`,
+    query: `SELECT e.territory, e.grid, e.resolution_m, e.square, ${periodId("period")}, e.records, e.visits FROM square_effort AS e ${ofPeriod("e")}`,
   },
   {
     name: "taxon_seasons",
@@ -147,7 +153,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     primaryKey: ["taxon_id", "caste", "month", "third"],
     foreignKeys: [TAXON_KEY],
     query: `SELECT s.taxon_id, s.caste, (s.third // 3 + 1)::INTEGER AS month, (s.third % 3 + 1)::INTEGER AS third, s.records, s.visits, coalesce(e.visits, 0) AS visits_group
-      FROM taxon_season AS s LEFT JOIN season_effort AS e USING (third) ORDER BY ALL`,
+      FROM taxon_season AS s LEFT JOIN season_effort AS e USING (third)`,
   },
   {
     name: "taxon_years",
@@ -163,7 +169,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     primaryKey: ["taxon_id", "year"],
     foreignKeys: [TAXON_KEY],
     query:
-      "SELECT y.taxon_id, y.year, y.records, y.visits, coalesce(e.visits, 0) AS visits_group FROM taxon_years AS y LEFT JOIN effort_years AS e USING (year) ORDER BY ALL",
+      "SELECT y.taxon_id, y.year, y.records, y.visits, coalesce(e.visits, 0) AS visits_group FROM taxon_years AS y LEFT JOIN effort_years AS e USING (year)",
   },
   {
     name: "accounting",
@@ -178,7 +184,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     ],
     primaryKey: ["source", "status", "reason"],
     foreignKeys: [],
-    query: "SELECT source, status, reason, reason_in_words, records FROM accounting ORDER BY ALL",
+    query: "SELECT source, status, reason, reason_in_words, records FROM accounting",
   },
 ];
 

@@ -10,7 +10,6 @@ import { slugOf } from "./slug.ts";
 import type { TaxonNames } from "./taxon-names.ts";
 
 interface NameRow {
-  resolution_m: number;
   square: string;
   period: number | null;
   taxon_id: string;
@@ -45,15 +44,19 @@ export async function squareFiles(
   names: ReadonlyMap<string, TaxonNames>,
   measured: ReadonlyMap<string, Measured>,
 ): Promise<SquareFile[]> {
+  const graph = { descendants: scheme.checklist.descendants };
   const places = await database.rows<PlaceRow>("SELECT * FROM square_places ORDER BY square, grid");
   const effort = grouped(
     await database.rows<EffortRow>("SELECT resolution_m, square, period, records, visits FROM square_effort"),
     ({ square }) => square,
   );
   const recorded = grouped(
-    await database.rows<NameRow>("SELECT * EXCLUDE (grid) FROM square_names ORDER BY ALL"),
+    await database.rows<NameRow>(
+      "SELECT square, period, taxon_id, records, first_year, last_year FROM square_names WHERE resolution_m = 10000 ORDER BY square, period, taxon_id",
+    ),
     ({ square }) => square,
   );
+  const tetradTaxa = await taxaOfTetrads(database, graph);
   const years = grouped(
     await database.rows<{ square: string; year: number; records: number; visits: number }>(
       "SELECT square, year, records, visits FROM square_years ORDER BY square, year",
@@ -62,7 +65,6 @@ export async function squareFiles(
   );
   const tetrads = tetradsOfHectads(scheme, places);
   const states = statesBySquare(measured);
-  const graph = { descendants: scheme.checklist.descendants };
   return places
     .filter(({ resolution_m }) => resolution_m === 10_000)
     .map((place) => {
@@ -76,12 +78,23 @@ export async function squareFiles(
           square,
           letter,
           visits: sum(effort.get(square) ?? [], ({ visits }) => visits),
-          taxa: fewestTaxa(distinct(recorded.get(square) ?? []), graph),
+          taxa: tetradTaxa.get(square) ?? 0,
           records: sum(effort.get(square) ?? [], ({ records }) => records),
         })),
         years: (years.get(place.square) ?? []).map(({ year, records, visits }) => ({ year, records, visits })),
       };
     });
+}
+
+/** Fewest taxa that explain the records of each tetrad that has any. */
+async function taxaOfTetrads(
+  database: Database,
+  graph: Parameters<typeof fewestTaxa>[1],
+): Promise<Map<string, number>> {
+  const rows = await database.rows<{ square: string; taxa: string[] }>(
+    "SELECT square, list(DISTINCT taxon_id ORDER BY taxon_id) AS taxa FROM square_names WHERE resolution_m = 2000 GROUP BY square",
+  );
+  return new Map(rows.map(({ square, taxa }) => [square, fewestTaxa(taxa, graph)]));
 }
 
 function summaryOf(

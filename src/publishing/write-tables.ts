@@ -20,10 +20,12 @@ export function fieldsOf(table: PublishedTable, invented: boolean): Field[] {
 
 /**
  * Writes one table as CSV (RFC 4180, UTF-8 without byte order mark) and Parquet, sorted, so that the same input gives
- * the same bytes. Texts that a spreadsheet would run as a formula begin with an apostrophe.
+ * the same bytes. Texts that a spreadsheet would run as a formula begin with an apostrophe, in both.
+ * The rows stay in the database as `published_<name>`.
  *
  * @param folder where the files go; it is made if need be
  * @returns what the list of downloads says of both files
+ * @example (await writeTable(database, publishedTable("taxa"), { folder: "data/1", invented: false })).map(({ path }) => path) // => ["taxa.csv", "taxa.parquet"]
  */
 export async function writeTable(
   database: Database,
@@ -33,17 +35,25 @@ export async function writeTable(
   mkdirSync(folder, { recursive: true });
   const fields = fieldsOf(table, invented);
   const columns = fields.map((field) =>
-    field === INVENTED ? "true AS invented" : field.type === "string" ? safeText(field.name) : field.name,
+    field === INVENTED
+      ? "true AS invented"
+      : field.type === "string"
+        ? `${defused(field.name)} AS ${field.name}`
+        : field.name,
   );
-  await database.run(`CREATE OR REPLACE TEMP TABLE writing AS SELECT ${columns.join(", ")} FROM (${table.query})`);
-  const [{ rows } = { rows: 0 }] = await database.rows<{ rows: number }>("SELECT count(*) AS rows FROM writing");
+  const written = `published_${table.name}`;
+  // The order is lost on several threads where anything but the writing comes after the sorting.
+  await database.run(
+    `CREATE OR REPLACE TEMP TABLE ${written} AS SELECT ${columns.join(", ")} FROM (${table.query}) ORDER BY ${table.order ?? "ALL"}`,
+  );
+  const [{ rows } = { rows: 0 }] = await database.rows<{ rows: number }>(`SELECT count(*) AS rows FROM ${written}`);
   const entries: DownloadEntry[] = [];
   for (const [format, options] of [
     ["csv", "FORMAT csv, HEADER"],
     ["parquet", "FORMAT parquet, COMPRESSION zstd, ROW_GROUP_SIZE 20480"],
   ] as const) {
     const path = `${table.name}.${format}`;
-    await database.run(`COPY writing TO ${sqlText(join(folder, path))} (${options})`);
+    await database.run(`COPY ${written} TO ${sqlText(join(folder, path))} (${options})`);
     entries.push(describeFile(folder, path, { table: table.name, title: table.title, format, rows, fields }));
   }
   return entries;
@@ -65,7 +75,10 @@ export function describeFile(
   };
 }
 
-/** SQL of a text column that no spreadsheet takes for a formula (OWASP, CSV injection). */
-function safeText(name: string): string {
-  return `CASE WHEN regexp_matches(${name}, '^[=+@\\t\\r]') OR regexp_matches(${name}, '^-[^0-9]') THEN '''' || ${name} ELSE ${name} END AS ${name}`;
+/** What a spreadsheet takes for the beginning of a formula (OWASP, CSV injection); full-width signs among them. */
+const FORMULA_SIGNS = "'=+-@＝＋－＠' || chr(9) || chr(10) || chr(13)";
+
+/** SQL expression of a text that no spreadsheet runs: one that begins like a formula gets an apostrophe. */
+export function defused(text: string): string {
+  return `CASE WHEN ${text} <> '' AND contains(${FORMULA_SIGNS}, (${text})[1]) THEN '''' || ${text} ELSE ${text} END`;
 }
