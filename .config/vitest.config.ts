@@ -14,6 +14,5 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     reporters: [process.env["CI"] ? "dot" : "default", ["json", { outputFile: ".build/test-report.json" }]],
-    expect: { requireAssertions: true },
   },
 });
