@@ -13,7 +13,10 @@ import type { MapSquare } from "../../src/publishing/square-tiles.ts";
 
 /** What of the published files the maps read. */
 export interface MapFixture {
-  readonly atlas: Pick<AtlasFile, "map" | "periods" | "compared" | "territories" | "invented" | "group" | "coverage_minimum_visits">;
+  readonly atlas: Pick<
+    AtlasFile,
+    "map" | "periods" | "compared" | "territories" | "invented" | "group" | "coverage_minimum_visits"
+  >;
   readonly hectads: HectadSummary[];
   readonly taxon: Pick<TaxonFile, "squares" | "uncovered" | "change">;
 }
@@ -22,15 +25,21 @@ const LAND = fileURLToPath(new URL("../../content/land-squares.csv", import.meta
 
 /** Rows of the demonstration's list of land squares: grid, territory, code, letters of land tetrads. */
 export function landRows(): { grid: GridId; territory: string; hectad: string; tetrads: string }[] {
-  return readFileSync(LAND, "utf8").trim().split("\n").slice(1).map((line) => {
-    const [grid = "", territory = "", hectad = "", tetrads = ""] = line.split(",");
-    return { grid: grid as GridId, territory, hectad, tetrads };
-  });
+  return readFileSync(LAND, "utf8")
+    .trim()
+    .split("\n")
+    .slice(1)
+    .map((line) => {
+      const [grid = "", territory = "", hectad = "", tetrads = ""] = line.split(",");
+      return { grid: grid as GridId, territory, hectad, tetrads };
+    });
 }
 
 /** The demonstration's coast in longitude and latitude. */
 export function landOverview(): FeatureCollection {
-  return JSON.parse(readFileSync(fileURLToPath(new URL("../../content/basemap/land-overview.geojson", import.meta.url)), "utf8")) as FeatureCollection;
+  return JSON.parse(
+    readFileSync(fileURLToPath(new URL("../../content/basemap/land-overview.geojson", import.meta.url)), "utf8"),
+  ) as FeatureCollection;
 }
 
 /** A number from 0 to below 1 that depends on its inputs alone (FNV-1a with a final mix). */
@@ -46,24 +55,56 @@ export function hectadOf(gridId: GridId, territory: string, code: string): Hecta
   const grid = gridNamed(gridId);
   const square = grid.parse(code);
   if (isRefusal(square)) throw new Error(`${code}: ${square.refused}`);
-  const [longitude, latitude] = grid.unproject({ ...square, easting: square.easting + 5_000, northing: square.northing + 5_000 });
+  const [longitude, latitude] = grid.unproject({
+    ...square,
+    easting: square.easting + 5_000,
+    northing: square.northing + 5_000,
+  });
   const busy = Math.max(0.05, 1 - Math.abs(latitude - 52) / 9) * (longitude < -6 ? 0.35 : 1);
   const visits = [Math.floor(chance(code, 1) ** 2 * 26 * busy), Math.floor(chance(code, 2) ** 1.6 * 60 * busy)];
   const taxa = visits.map((number) => Math.min(18, Math.round(Math.sqrt(number) * 2.4)));
   return {
-    square: code, slug: code.toLowerCase(), grid: gridId, territory, crs: square.crs, easting: square.easting, northing: square.northing,
-    latitude, longitude, on_land: true, visits, taxa, taxa_all: Math.max(...taxa), records: (visits[0] ?? 0) + (visits[1] ?? 0),
+    square: code,
+    slug: code.toLowerCase(),
+    grid: gridId,
+    territory,
+    crs: square.crs,
+    easting: square.easting,
+    northing: square.northing,
+    latitude,
+    longitude,
+    on_land: true,
+    visits,
+    taxa,
+    taxa_all: Math.max(...taxa),
+    records: (visits[0] ?? 0) + (visits[1] ?? 0),
   };
 }
 
 /** A taxon of an invented range: common south of `edge` degrees north, thinning out beyond it. */
-export function taxonSquares(hectads: readonly HectadSummary[], edge: number, seed: string): TaxonFile["squares"]["10000"] {
+export function taxonSquares(
+  hectads: readonly HectadSummary[],
+  edge: number,
+  seed: string,
+): TaxonFile["squares"]["10000"] {
   return hectads.flatMap((hectad): TaxonSquare[] => {
-    const likely = 1 / (1 + Math.exp((hectad.latitude - edge) * 1.6)) * (hectad.longitude < -6 ? 0.6 : 1);
+    const likely = (1 / (1 + Math.exp((hectad.latitude - edge) * 1.6))) * (hectad.longitude < -6 ? 0.6 : 1);
     const covered = hectad.visits.map((visits) => visits >= 5);
-    const found = hectad.visits.map((visits, period) => visits > 0 && chance(seed, hectad.square, period) < likely * (visits >= 5 ? 0.95 : 0.4));
+    const found = hectad.visits.map(
+      (visits, period) => visits > 0 && chance(seed, hectad.square, period) < likely * (visits >= 5 ? 0.95 : 0.4),
+    );
     if (!found.some(Boolean)) return [];
-    return [{ square: hectad.square, state: stateOf(found, covered), covered, records: found.map((yes, period) => (yes ? 1 + (hectad.visits[period] ?? 0) : 0)), visits: found.map((yes) => (yes ? 1 : 0)), first_year: 1991, last_year: 2020 }];
+    return [
+      {
+        square: hectad.square,
+        state: stateOf(found, covered),
+        covered,
+        records: found.map((yes, period) => (yes ? 1 + (hectad.visits[period] ?? 0) : 0)),
+        visits: found.map((yes) => (yes ? 1 : 0)),
+        first_year: 1991,
+        last_year: 2020,
+      },
+    ];
   });
 }
 
@@ -74,9 +115,14 @@ function stateOf([before, since]: readonly boolean[], covered: readonly boolean[
 }
 
 /** Hectads without a record that lack cover, by period. */
-export function uncoveredOf(hectads: readonly HectadSummary[], squares: readonly TaxonSquare[]): TaxonFile["uncovered"] {
+export function uncoveredOf(
+  hectads: readonly HectadSummary[],
+  squares: readonly TaxonSquare[],
+): TaxonFile["uncovered"] {
   const recorded = new Set(squares.map(({ square }) => square));
-  const blank = hectads.filter(({ square }) => !recorded.has(square)).map(({ square, visits }) => ({ square, before: (visits[0] ?? 0) >= 5, since: (visits[1] ?? 0) >= 5 }));
+  const blank = hectads
+    .filter(({ square }) => !recorded.has(square))
+    .map(({ square, visits }) => ({ square, before: (visits[0] ?? 0) >= 5, since: (visits[1] ?? 0) >= 5 }));
   return {
     neither: blank.filter(({ before, since }) => !before && !since).map(({ square }) => square),
     later_only: blank.filter(({ before, since }) => !before && since).map(({ square }) => square),
@@ -90,7 +136,11 @@ export function britainAndIreland(edge = 54, seed = "red"): MapFixture {
   const squares = taxonSquares(hectads, edge, seed);
   return {
     hectads,
-    taxon: { squares: { "10000": squares, "2000": tetradsOf(squares, seed) }, uncovered: uncoveredOf(hectads, squares), change: [] },
+    taxon: {
+      squares: { "10000": squares, "2000": tetradsOf(squares, seed) },
+      uncovered: uncoveredOf(hectads, squares),
+      change: [],
+    },
     atlas: {
       map: { crs: "EPSG:27700", insets: [{ territory: "channel-islands", corner: "south-east" }] },
       periods: [
@@ -99,9 +149,21 @@ export function britainAndIreland(edge = 54, seed = "red"): MapFixture {
       ],
       compared: ["p1", "p2"],
       territories: [
-        { id: "britain", name: "Great Britain and the Isle of Man", grid: "british", grid_name: "British National Grid", land_hectads: 2864 },
+        {
+          id: "britain",
+          name: "Great Britain and the Isle of Man",
+          grid: "british",
+          grid_name: "British National Grid",
+          land_hectads: 2864,
+        },
         { id: "ireland", name: "Ireland", grid: "irish", grid_name: "Irish Grid", land_hectads: 1018 },
-        { id: "channel-islands", name: "Channel Islands", grid: "channel-islands", grid_name: "Channel Islands grid (UTM 30N)", land_hectads: 22 },
+        {
+          id: "channel-islands",
+          name: "Channel Islands",
+          grid: "channel-islands",
+          grid_name: "Channel Islands grid (UTM 30N)",
+          land_hectads: 22,
+        },
       ],
       invented: true,
       group: { one: "bumblebee", many: "bumblebees" },
@@ -113,7 +175,9 @@ export function britainAndIreland(edge = 54, seed = "red"): MapFixture {
 function tetradsOf(squares: readonly TaxonSquare[], seed: string): TaxonSquare[] {
   const letters = new Map(landRows().map(({ hectad, tetrads }) => [hectad, tetrads]));
   return squares.flatMap((square) =>
-    [...(letters.get(square.square) ?? "")].filter((letter) => chance(seed, square.square, letter) < 0.3).map((letter) => ({ ...square, square: `${square.square}${letter}` })),
+    [...(letters.get(square.square) ?? "")]
+      .filter((letter) => chance(seed, square.square, letter) < 0.3)
+      .map((letter) => ({ ...square, square: `${square.square}${letter}` })),
   );
 }
 
@@ -121,7 +185,9 @@ function tetradsOf(squares: readonly TaxonSquare[], seed: string): TaxonSquare[]
 export function mapSquares(): MapSquare[] {
   const rows = landRows();
   const hectads = rows.map(({ grid, hectad }) => cornersOnEarth(grid, hectad));
-  const tetrads = rows.flatMap(({ grid, hectad, tetrads: letters }) => [...letters].map((letter) => cornersOnEarth(grid, `${hectad}${letter}`)));
+  const tetrads = rows.flatMap(({ grid, hectad, tetrads: letters }) =>
+    [...letters].map((letter) => cornersOnEarth(grid, `${hectad}${letter}`)),
+  );
   return [...hectads, ...tetrads].map((square, id) => ({ id, ...square }));
 }
 

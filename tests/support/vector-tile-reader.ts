@@ -14,7 +14,10 @@ export function readTile(bytes: Uint8Array): Map<string, TileFeature[]> {
     if (field !== 3 || typeof value === "number") continue;
     const parts = fields(value);
     const name = new TextDecoder().decode(parts.find((part) => part.field === 1)?.value as Uint8Array);
-    layers.set(name, parts.filter((part) => part.field === 2).map((part) => feature(part.value as Uint8Array)));
+    layers.set(
+      name,
+      parts.filter((part) => part.field === 2).map((part) => feature(part.value as Uint8Array)),
+    );
   }
   return layers;
 }
@@ -23,7 +26,10 @@ function feature(bytes: Uint8Array): TileFeature {
   const parts = fields(bytes);
   const id = parts.find(({ field }) => field === 1)?.value;
   const geometry = parts.find(({ field }) => field === 4)?.value;
-  return { id: typeof id === "number" ? id : Number.NaN, rings: geometry instanceof Uint8Array ? rings(varints(geometry)) : [] };
+  return {
+    id: typeof id === "number" ? id : Number.NaN,
+    rings: geometry instanceof Uint8Array ? rings(varints(geometry)) : [],
+  };
 }
 
 function rings(numbers: readonly number[]): [number, number][][] {

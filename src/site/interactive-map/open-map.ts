@@ -152,6 +152,9 @@ function joinControls(open: OpenMap): void {
     });
   }
   const species = element<HTMLSelectElement>(panel, "[data-taxon]");
+  species.replaceChildren(
+    ...settings.taxa.map(({ slug, name }) => new Option(name, slug, slug === request.slug, slug === request.slug)),
+  );
   species.addEventListener("change", () => void showTaxon(open, species.value));
   map.getCanvas().addEventListener("keydown", (event) => {
     if (event.key !== "Enter") return;

@@ -50,7 +50,7 @@ export interface AtlasMap {
   locate(code: string, resolution: Resolution): { placement: Placement; cell: Cell } | undefined;
 }
 
-const FINE = 1.7;
+const FINE = 2.2;
 const COARSE = 9;
 /** Smallest island and lake drawn, in square units: an island of half a pixel. */
 const SMALLEST_ISLAND = 0.5;

@@ -11,11 +11,17 @@ describe("examples", () => {
     expect(applyAffine([2, 0, 0, 2, 10, 0], 3, 4)).toEqual([16, 8]);
   });
   it("fits three pairs exactly", () => {
-    const { matrix } = fitAffine([{ from: [0, 0], to: [5, 5] }, { from: [1, 0], to: [7, 5] }, { from: [0, 1], to: [5, 7] }]);
+    const { matrix } = fitAffine([
+      { from: [0, 0], to: [5, 5] },
+      { from: [1, 0], to: [7, 5] },
+      { from: [0, 1], to: [5, 7] },
+    ]);
     matrix.forEach((value, i) => expect(value).toBeCloseTo([2, 0, 0, 2, 5, 5][i] ?? 0, 12));
   });
   it("says that points on one line fit nothing", () => {
-    expect(fitAffine([0, 1, 2].map((x) => ({ from: [x, x] as const, to: [x, 0] as const }))).error).toBe(Number.POSITIVE_INFINITY);
+    expect(fitAffine([0, 1, 2].map((x) => ({ from: [x, x] as const, to: [x, 0] as const }))).error).toBe(
+      Number.POSITIVE_INFINITY,
+    );
   });
 });
 
@@ -24,7 +30,12 @@ it("finds the matrix that moved the points", () => {
   fc.assert(
     fc.property(fc.tuple(number, number, number, number, number, number), (numbers) => {
       const matrix: Affine = numbers;
-      const pairs = [[0, 0], [400, 0], [0, 400], [400, 400]].map(([x = 0, y = 0]) => ({ from: [x, y] as const, to: applyAffine(matrix, x, y) }));
+      const pairs = [
+        [0, 0],
+        [400, 0],
+        [0, 400],
+        [400, 400],
+      ].map(([x = 0, y = 0]) => ({ from: [x, y] as const, to: applyAffine(matrix, x, y) }));
       const fit = fitAffine(pairs);
       expect(fit.error).toBeLessThan(1e-9);
       fit.matrix.forEach((value, i) => expect(value).toBeCloseTo(matrix[i] ?? 0, 9));
@@ -55,11 +66,18 @@ describe("the grids of Britain, Ireland and the Channel Islands on one map", () 
     [270_000, 450_000, 89_125.9, 610_697.6],
     [150_000, 30_000, -65_988.0, 201_679.3],
   ];
-  it.each(irish)("puts the Irish corner %i %i where PROJ does, within .3 unit", (easting, northing, britishEasting, britishNorthing) => {
-    const placement = of("irish");
-    if (!placement) throw new Error("no Irish placement");
-    const [x, y] = applyAffine(placement.matrix, ((easting - placement.west) / 10_000) * 4, ((placement.north - northing) / 10_000) * 4);
-    const [wantedX, wantedY] = toUnits(map.frame, britishEasting, britishNorthing);
-    expect(Math.hypot(x - wantedX, y - wantedY)).toBeLessThan(0.3);
-  });
+  it.each(irish)(
+    "puts the Irish corner %i %i where PROJ does, within .3 unit",
+    (easting, northing, britishEasting, britishNorthing) => {
+      const placement = of("irish");
+      if (!placement) throw new Error("no Irish placement");
+      const [x, y] = applyAffine(
+        placement.matrix,
+        ((easting - placement.west) / 10_000) * 4,
+        ((placement.north - northing) / 10_000) * 4,
+      );
+      const [wantedX, wantedY] = toUnits(map.frame, britishEasting, britishNorthing);
+      expect(Math.hypot(x - wantedX, y - wantedY)).toBeLessThan(0.3);
+    },
+  );
 });

@@ -44,18 +44,28 @@ describe("a map of Britain, Ireland and the Channel Islands", () => {
   it("moves the inset without changing its scale, clear of all other squares", () => {
     const [inset] = map.insets;
     if (!inset) throw new Error("no inset");
-    const inside = map.hectads.filter(({ territory }) => territory !== "channel-islands").flatMap(({ square }) => {
-      const at = map.locate(square, 10_000);
-      return at ? cellCorners(at.placement, at.cell) : [];
-    });
-    expect(inside.some(([x, y]) => x > inset.box.left && x < inset.box.right && y > inset.box.top && y < inset.box.bottom)).toBe(false);
+    const inside = map.hectads
+      .filter(({ territory }) => territory !== "channel-islands")
+      .flatMap(({ square }) => {
+        const at = map.locate(square, 10_000);
+        return at ? cellCorners(at.placement, at.cell) : [];
+      });
+    expect(
+      inside.some(([x, y]) => x > inset.box.left && x < inset.box.right && y > inset.box.top && y < inset.box.bottom),
+    ).toBe(false);
     const matrix = map.placements.find((placement) => placement.inset)?.matrix;
     expect(Math.hypot(matrix?.[0] ?? 0, matrix?.[1] ?? 0)).toBeCloseTo(1, 3);
-    const at = boxAround(hectads.filter(({ territory }) => territory === "channel-islands").flatMap(({ square }) => {
-      const cell = map.locate(square, 10_000);
-      return cell ? cellCorners(cell.placement, cell.cell) : [];
-    }));
-    expect(at.left > inset.box.left && at.right < inset.box.right && at.top > inset.box.top && at.bottom < inset.box.bottom).toBe(true);
+    const at = boxAround(
+      hectads
+        .filter(({ territory }) => territory === "channel-islands")
+        .flatMap(({ square }) => {
+          const cell = map.locate(square, 10_000);
+          return cell ? cellCorners(cell.placement, cell.cell) : [];
+        }),
+    );
+    expect(
+      at.left > inset.box.left && at.right < inset.box.right && at.top > inset.box.top && at.bottom < inset.box.bottom,
+    ).toBe(true);
   });
 
   it("keeps the coast short: under 13 kB of path, and no outline of fewer than three points", () => {
@@ -74,7 +84,10 @@ describe("a map of Britain, Ireland and the Channel Islands", () => {
     const hectad = map.locate("NZ27", 10_000);
     expect(tetrad?.placement).toBe(hectad?.placement);
     /* Y is the fifth column from the west and the fourth row from the south of its hectad (DINTY letters). */
-    expect([tetrad?.cell.column, tetrad?.cell.row]).toEqual([(hectad?.cell.column ?? 0) * 5 + 4, (hectad?.cell.row ?? 0) * 5 + 1]);
+    expect([tetrad?.cell.column, tetrad?.cell.row]).toEqual([
+      (hectad?.cell.column ?? 0) * 5 + 4,
+      (hectad?.cell.row ?? 0) * 5 + 1,
+    ]);
     expect(map.locate("O13A", 2_000)?.placement.grid).toBe("irish");
     expect(map.locate("nowhere", 2_000)).toBeUndefined();
   });
@@ -84,7 +97,12 @@ describe("maps of other grounds", () => {
   const base = { periods: [], compared: null };
   it("fills the frame with a small country of the European grid", () => {
     const hectads = block("laea", "EPSG:3035", 3_790_000, 2_940_000, 28, 23);
-    const map = buildAtlasMap({ atlas: { ...base, map: { crs: "EPSG:3035", insets: [] } }, hectads, transform, grids: [] });
+    const map = buildAtlasMap({
+      atlas: { ...base, map: { crs: "EPSG:3035", insets: [] } },
+      hectads,
+      transform,
+      grids: [],
+    });
     expect(map.frame.metresPerUnit).toBeLessThan(1_000);
     const { left, right } = boxAround(corners(map));
     expect(right - left).toBeGreaterThan(0.85 * FRAME_WIDTH);
@@ -95,8 +113,16 @@ describe("maps of other grounds", () => {
   });
 
   it("shows Northern Ireland alone, on the Irish grid upright, and not the rest of the island as land", () => {
-    const north = landRows().filter(({ grid, hectad }) => grid === "irish" && /^[HJ]/.test(hectad)).map(({ grid, hectad }) => hectadOf(grid, "north", hectad));
-    const map = buildAtlasMap({ atlas: { ...base, map: { crs: "EPSG:29903", insets: [] } }, hectads: north, transform, grids: [gridNamed("irish")], land: landOverview() });
+    const north = landRows()
+      .filter(({ grid, hectad }) => grid === "irish" && /^[HJ]/.test(hectad))
+      .map(({ grid, hectad }) => hectadOf(grid, "north", hectad));
+    const map = buildAtlasMap({
+      atlas: { ...base, map: { crs: "EPSG:29903", insets: [] } },
+      hectads: north,
+      transform,
+      grids: [gridNamed("irish")],
+      land: landOverview(),
+    });
     for (const turn of map.placements[0]?.matrix.slice(1, 3) ?? [1]) expect(turn).toBeCloseTo(0, 9);
     expect(map.landCells).toBe(true);
     expect(map.frame.metresPerUnit).toBeLessThanOrEqual(1_000);
@@ -104,7 +130,12 @@ describe("maps of other grounds", () => {
 
   it("makes the same frame of one square", () => {
     const [hectad] = block("british", "EPSG:27700", 420_000, 570_000, 1, 1);
-    const map = buildAtlasMap({ atlas: { ...base, map: { crs: "EPSG:27700", insets: [] } }, hectads: hectad ? [hectad] : [], transform, grids: [] });
+    const map = buildAtlasMap({
+      atlas: { ...base, map: { crs: "EPSG:27700", insets: [] } },
+      hectads: hectad ? [hectad] : [],
+      transform,
+      grids: [],
+    });
     expect(map.frame.height).toBeGreaterThan(48);
     expect(map.placements[0] && cellOf(map.placements[0], 420_000, 570_000, 10_000)).toEqual({ column: 0, row: 0 });
   });

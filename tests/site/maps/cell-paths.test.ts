@@ -7,19 +7,34 @@ import { filledArea, readPath } from "../../support/path-reader.ts";
 const corner = (d: string) => readPath(d).map(({ points }) => points[0]);
 const size = ({ points }: { points: [number, number][] }) => {
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
-  return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)].map((number) => Number(number.toFixed(6)));
+  return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)].map((number) =>
+    Number(number.toFixed(6)),
+  );
 };
 const cell = { column: 3, row: 2 };
 
 describe("examples", () => {
   it("draws a whole square", () => {
-    expect(shapesPath([{ column: 2, row: 0 }], { x: 0.25, y: 0.25, width: 3.5, height: 3.5 })).toBe("M8.25.25h3.5v3.5h-3.5z");
+    expect(shapesPath([{ column: 2, row: 0 }], { x: 0.25, y: 0.25, width: 3.5, height: 3.5 })).toBe(
+      "M8.25.25h3.5v3.5h-3.5z",
+    );
   });
   it("joins neighbours into runs", () => {
-    expect(runsPath([{ column: 0, row: 0 }, { column: 1, row: 0 }, { column: 3, row: 0 }], 4)).toBe("M0 2h8m4 0h4");
+    expect(
+      runsPath(
+        [
+          { column: 0, row: 0 },
+          { column: 1, row: 0 },
+          { column: 3, row: 0 },
+        ],
+        4,
+      ),
+    ).toBe("M0 2h8m4 0h4");
   });
   it("hatches a spine and a page", () => {
-    expect(hatchPath({ whole: [], spine: [{ column: 0, row: 0 }], page: [{ column: 1, row: 0 }] })).toBe("M0 2h1.5m4 0h2.5");
+    expect(hatchPath({ whole: [], spine: [{ column: 0, row: 0 }], page: [{ column: 1, row: 0 }] })).toBe(
+      "M0 2h1.5m4 0h2.5",
+    );
   });
 });
 
@@ -62,14 +77,19 @@ describe("a square as a small book", () => {
   });
 });
 
-const cells = fc.uniqueArray(fc.record({ column: fc.nat(40), row: fc.nat(40) }), { selector: ({ column, row }) => `${column} ${row}`, maxLength: 120 });
+const cells = fc.uniqueArray(fc.record({ column: fc.nat(40), row: fc.nat(40) }), {
+  selector: ({ column, row }) => `${column} ${row}`,
+  maxLength: 120,
+});
 
 describe("laws", () => {
   it("draws each square once, where its cell is, in any order", () => {
     fc.assert(
       fc.property(cells, (some) => {
         const d = shapesPath(some, BOOK_SHAPES.both);
-        const drawn = corner(d).map((point) => point?.map((number) => Number(number.toFixed(6))).join(" ")).toSorted();
+        const drawn = corner(d)
+          .map((point) => point?.map((number) => Number(number.toFixed(6))).join(" "))
+          .toSorted();
         expect(drawn).toEqual(some.map(({ column, row }) => `${column * 4 + 0.25} ${row * 4 + 0.25}`).toSorted());
         expect(shapesPath([...some, ...some].toReversed(), BOOK_SHAPES.both)).toBe(d);
       }),
@@ -79,10 +99,17 @@ describe("laws", () => {
   it("covers with runs exactly the cells given, with no two runs that touch", () => {
     fc.assert(
       fc.property(cells, (some) => {
-        const runs = readPath(runsPath(some, 1)).map(({ points: [from, to] }) => ({ row: (from?.[1] ?? 0) - 0.5, from: from?.[0] ?? 0, to: to?.[0] ?? 0 }));
-        const covered = runs.flatMap(({ row, from, to }) => Array.from({ length: to - from }, (_, i) => `${from + i} ${row}`));
+        const runs = readPath(runsPath(some, 1)).map(({ points: [from, to] }) => ({
+          row: (from?.[1] ?? 0) - 0.5,
+          from: from?.[0] ?? 0,
+          to: to?.[0] ?? 0,
+        }));
+        const covered = runs.flatMap(({ row, from, to }) =>
+          Array.from({ length: to - from }, (_, i) => `${from + i} ${row}`),
+        );
         expect(covered.toSorted()).toEqual(some.map(({ column, row }) => `${column} ${row}`).toSorted());
-        for (const run of runs) expect(runs.some((other) => other.row === run.row && other.from === run.to)).toBe(false);
+        for (const run of runs)
+          expect(runs.some((other) => other.row === run.row && other.from === run.to)).toBe(false);
       }),
     );
   });

@@ -21,9 +21,13 @@ const total = (numbers: readonly number[]) => numbers.reduce((sum, number) => su
 describe("classes of squares", () => {
   it("add up, with the squares without a record, to the hectads of the atlas", () => {
     const { counts } = sorted;
-    expect(total(CLASSES.map((kind) => counts[kind])) + counts.coveredBoth + counts.coveredOne + counts.coveredNeither).toBe(hectads.length);
+    expect(
+      total(CLASSES.map((kind) => counts[kind])) + counts.coveredBoth + counts.coveredOne + counts.coveredNeither,
+    ).toBe(hectads.length);
     expect(total(CLASSES.map((kind) => counts[kind]))).toBe(taxon.squares["10000"].length);
-    expect(total([...sorted.byTerritory.values()].flatMap((row) => CLASSES.map((kind) => row[kind])))).toBe(taxon.squares["10000"].length);
+    expect(total([...sorted.byTerritory.values()].flatMap((row) => CLASSES.map((kind) => row[kind])))).toBe(
+      taxon.squares["10000"].length,
+    );
   });
 
   it("are all drawn, each square once", () => {
@@ -34,26 +38,73 @@ describe("classes of squares", () => {
 
   it("appear in the key with the same numbers, in three groups", () => {
     const groups = keyGroups(sorted, atlas);
-    expect(groups.map(({ heading }) => heading)).toEqual(["Covered in both periods: change can be judged", "Recorded, but cannot be compared", "No record of this species"]);
+    expect(groups.map(({ heading }) => heading)).toEqual([
+      "Covered in both periods: change can be judged",
+      "Recorded, but cannot be compared",
+      "No record of this species",
+    ]);
     expect(total(groups.flatMap(({ lines }) => lines.map(({ squares }) => squares)))).toBe(hectads.length);
   });
 
   it("hatch the spine of a square recorded since only where it was not covered before", () => {
-    const one = { square: "NZ27", state: "not_comparable_since", covered: [true, false], records: [0, 3], visits: [0, 1], first_year: 2010, last_year: 2012 } as const;
-    const open = sortSquares(map, atlas, { squares: { "10000": [{ ...one, covered: [...one.covered], records: [...one.records], visits: [...one.visits] }], "2000": [] }, uncovered: { neither: [], later_only: [], earlier_only: [] }, change: [] }, 10_000);
+    const one = {
+      square: "NZ27",
+      state: "not_comparable_since",
+      covered: [true, false],
+      records: [0, 3],
+      visits: [0, 1],
+      first_year: 2010,
+      last_year: 2012,
+    } as const;
+    const open = sortSquares(
+      map,
+      atlas,
+      {
+        squares: {
+          "10000": [{ ...one, covered: [...one.covered], records: [...one.records], visits: [...one.visits] }],
+          "2000": [],
+        },
+        uncovered: { neither: [], later_only: [], earlier_only: [] },
+        change: [],
+      },
+      10_000,
+    );
     expect([...open.hatch.values()].flatMap(({ whole, spine, page }) => [...whole, ...spine, ...page])).toEqual([]);
   });
 });
 
 describe("a map that compares nothing", () => {
   const single = { ...atlas, compared: null, periods: [{ id: "p1", label: "1990–2024", from: 1990, to: 2024 }] };
-  const plain = sortSquares(map, single, { ...taxon, squares: { ...taxon.squares, "10000": taxon.squares["10000"].map((square) => ({ ...square, state: "recorded" as const, records: [total(square.records)], covered: [true] })) } }, 10_000);
+  const plain = sortSquares(
+    map,
+    single,
+    {
+      ...taxon,
+      squares: {
+        ...taxon.squares,
+        "10000": taxon.squares["10000"].map((square) => ({
+          ...square,
+          state: "recorded" as const,
+          records: [total(square.records)],
+          covered: [true],
+        })),
+      },
+    },
+    10_000,
+  );
 
   it("draws whole squares and hatch, no spine, no hue, no word of change", () => {
     const svg = speciesMapSvg(map, plain);
     expect(svg.match(/map-(new|gone|part)/g)).toBeNull();
     expect([...plain.hatch.values()].every(({ spine, page }) => spine.length === 0 && page.length === 0)).toBe(true);
-    const words = [mapTitle("the bee", plain), mapDescription(plain, single), ...keyGroups(plain, single).flatMap(({ heading, lines }) => [heading, ...lines.flatMap((line) => [line.words, line.note])])].join(" ");
+    const words = [
+      mapTitle("the bee", plain),
+      mapDescription(plain, single),
+      ...keyGroups(plain, single).flatMap(({ heading, lines }) => [
+        heading,
+        ...lines.flatMap((line) => [line.words, line.note]),
+      ]),
+    ].join(" ");
     expect(words).not.toMatch(/newly|refound|both|compar|change/i);
     expect(words).toContain("Invented records.");
   });
@@ -68,8 +119,13 @@ describe("2 km squares", () => {
   });
 
   it("name the class of a square by its state", () => {
-    const of = (state: Parameters<typeof bookClass>[0]["state"], compared: boolean) => bookClass({ state, records: [0, 0] }, compared, { laterIndex: 1 });
-    expect(["retained", "gained", "lost", "not_comparable_since", "not_comparable_before", "recorded"].map((state) => of(state as "retained", true))).toEqual(["both", "new", "gone", "since", "before", "other"]);
+    const of = (state: Parameters<typeof bookClass>[0]["state"], compared: boolean) =>
+      bookClass({ state, records: [0, 0] }, compared, { laterIndex: 1 });
+    expect(
+      ["retained", "gained", "lost", "not_comparable_since", "not_comparable_before", "recorded"].map((state) =>
+        of(state as "retained", true),
+      ),
+    ).toEqual(["both", "new", "gone", "since", "before", "other"]);
     expect(of("gained", false)).toBe("both");
   });
 });
@@ -77,8 +133,12 @@ describe("2 km squares", () => {
 describe("small maps and number maps", () => {
   it("draws in a thumbnail every square of the latest period, in runs", () => {
     const latest = taxon.squares["10000"].filter(({ records }) => (records[1] ?? 0) > 0).map(({ square }) => square);
-    const runs = [...thumbnailSvg(map, { latest }).matchAll(/map-recorded" d="([^"]*)"/g)].flatMap(([, d]) => readPath(d ?? ""));
-    expect(total(runs.map(({ points: [from, to] }) => Math.round((to?.[0] ?? 0) - (from?.[0] ?? 0))))).toBe(latest.length);
+    const runs = [...thumbnailSvg(map, { latest }).matchAll(/map-recorded" d="([^"]*)"/g)].flatMap(([, d]) =>
+      readPath(d ?? ""),
+    );
+    expect(total(runs.map(({ points: [from, to] }) => Math.round((to?.[0] ?? 0) - (from?.[0] ?? 0))))).toBe(
+      latest.length,
+    );
     expect(runs.length).toBeLessThan(latest.length);
   });
 
@@ -87,7 +147,14 @@ describe("small maps and number maps", () => {
     expect(total(countByClass(visits, VISIT_CLASSES))).toBe(hectads.length);
     for (const largest of [0, 1, 3, 7, 18, 240]) {
       const classes = taxonClasses(largest);
-      expect(total(countByClass(Array.from({ length: largest + 1 }, (_, i) => i), classes))).toBe(largest + 1);
+      expect(
+        total(
+          countByClass(
+            Array.from({ length: largest + 1 }, (_, i) => i),
+            classes,
+          ),
+        ),
+      ).toBe(largest + 1);
     }
   });
 
@@ -103,7 +170,11 @@ describe("small maps and number maps", () => {
 it("says what the map shows, with counts that add up", () => {
   const words = mapDescription(sorted, atlas);
   const { both, gone, since, before } = sorted.counts;
-  expect(words).toContain(`${both} squares found in both periods, ${sorted.counts.new} newly found, ${gone} not refound, ${since + before} that cannot be compared.`);
+  expect(words).toContain(
+    `${both} squares found in both periods, ${sorted.counts.new} newly found, ${gone} not refound, ${since + before} that cannot be compared.`,
+  );
   expect(words.endsWith("Invented records.")).toBe(true);
-  expect(mapTitle("the red-tailed bumblebee", sorted)).toBe("Where the red-tailed bumblebee was recorded, 1990–2005 and 2006–2024, by 10 km square");
+  expect(mapTitle("the red-tailed bumblebee", sorted)).toBe(
+    "Where the red-tailed bumblebee was recorded, 1990–2005 and 2006–2024, by 10 km square",
+  );
 });

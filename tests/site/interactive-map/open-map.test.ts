@@ -1,0 +1,110 @@
+import { cpSync, readFileSync } from "node:fs";
+import path from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type Serving, serve } from "../../../src/build/serve.ts";
+import { AtlasFile, SquaresFile, TaxonFile } from "../../../src/publishing/contracts.ts";
+import { writeMapFolder } from "../../../src/publishing/map-folder.ts";
+import { launchBrowser } from "../../support/browser.ts";
+import { cornersOnEarth } from "../../support/map-fixture.ts";
+import { type RenderedFixture, renderFixture } from "../../support/rendered-fixture.ts";
+
+let rendered: RenderedFixture;
+let serving: Serving;
+let browser: Browser;
+const asked: string[] = [];
+const complaints: string[] = [];
+
+/** The files of the folder `map/`, from the fixture's own squares, with the tetrads A and Y of the first. */
+function addMap({ published, folder }: RenderedFixture): void {
+  const read = (name: string): unknown => JSON.parse(readFileSync(path.join(published, name), "utf8"));
+  const atlas = AtlasFile.parse(read("atlas.json"));
+  const codes = SquaresFile.parse(read("squares.json")).squares.map(({ square }) => square);
+  const squares = [...codes, `${codes[0] ?? ""}A`, `${codes[0] ?? ""}Y`].map((code, id) => ({
+    id,
+    ...cornersOnEarth("british", code),
+  }));
+  const taxa = atlas.taxa.map(({ slug }) => TaxonFile.parse(read(`taxa/${slug}.json`)));
+  writeMapFolder(path.join(published, "map"), squares, atlas, taxa);
+  cpSync(path.join(published, "map"), path.join(folder, "map"), { recursive: true });
+}
+
+async function openPage(options: { javaScriptEnabled?: boolean } = {}): Promise<Page> {
+  const page = await browser.newPage({ reducedMotion: "reduce", ...options });
+  page.on("request", (request) => asked.push(request.url()));
+  page.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  await page.goto(`${serving.address}species/red-tailed/`);
+  return page;
+}
+
+beforeAll(async () => {
+  rendered = await renderFixture({ taxa: 3 }, "/");
+  addMap(rendered);
+  serving = await serve({ folder: rendered.folder, port: 0 });
+  browser = await launchBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  await serving?.close();
+  rendered?.remove();
+});
+
+const status = (page: Page) => page.locator("[data-square]").textContent();
+
+describe("the map that zooms", () => {
+  it("is not fetched before it is asked for, and then from this host alone, within the page's policy", async () => {
+    const page = await openPage();
+    expect(asked.filter((url) => url.includes("/map/") || url.includes("open-map"))).toEqual([]);
+    await page.click("[data-open]");
+    await page.waitForSelector('[data-drawn="true"]');
+    expect(asked.filter((url) => url.endsWith("/map/squares.pmtiles")).length).toBeGreaterThan(0);
+    expect(asked.filter((url) => !url.startsWith(serving.address))).toEqual([]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("tells of a square by its code, by keyboard, for another species and another period, and closes", async () => {
+    const page = await openPage();
+    await page.focus("[data-open]");
+    await page.keyboard.press("Enter");
+    await page.waitForSelector('[data-drawn="true"]');
+    await page.fill("[data-code]", "nz 27");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => status(page)).toMatch(/^NZ27: /);
+    await page.fill("[data-code]", "XX99");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => status(page)).toContain("XX99 is no square of this atlas");
+    await page.fill("[data-code]", "NZ27");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => status(page)).toMatch(/^NZ27: /);
+    await page.selectOption("[data-taxon]", "buff-tailed");
+    await expect.poll(() => status(page)).toContain("Buff-tailed bumblebee");
+    await page.check('input[name="zoom-view"][value="1"]');
+    await expect.poll(() => page.locator("[data-view]").textContent()).toContain("2006–2024");
+    await page.locator(".zoom-canvas canvas").focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => status(page)).toMatch(/^NZ27/);
+    await page.click("[data-close]");
+    expect(await page.locator(".zoom-panel").count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.hasAttribute("data-open"))).toBe(true);
+    await page.close();
+  });
+
+  it("leaves the printed map and a sentence without scripts, and where a file is missing", async () => {
+    const plain = await openPage({ javaScriptEnabled: false });
+    expect(await plain.locator("[data-open]").isVisible()).toBe(false);
+    expect(await plain.locator(".zoom-map").textContent()).toContain("needs scripts");
+    expect(await plain.locator("svg.map").first().isVisible()).toBe(true);
+    await plain.close();
+    const broken = await browser.newPage();
+    await broken.route("**/map/map.json", (route) => route.fulfill({ status: 404 }));
+    await broken.goto(`${serving.address}species/red-tailed/`);
+    await broken.click("[data-open]");
+    await expect.poll(() => broken.locator("[data-trouble]").textContent()).toContain("could not be opened here");
+    expect(await broken.locator("[data-open]").isEnabled()).toBe(true);
+    await broken.close();
+  });
+});
