@@ -2,10 +2,10 @@ import type { FeatureCollection } from "geojson";
 import type { Grid } from "../../grids/grid.ts";
 import type { AtlasFile } from "../../publishing/contracts.ts";
 import type { Cell } from "./cell-paths.ts";
-import { type Box, boxAround, type Frame, frameAround, overlap, toUnits } from "./frame.ts";
+import { drawCoast } from "./coast.ts";
+import { type Box, boxAround, type Frame, frameAround, toUnits } from "./frame.ts";
 import { type Furniture, furnish } from "./furniture.ts";
 import { type Inset, type InsetRequest, placeInsets } from "./insets.ts";
-import { type Outline, outlinesOf, outlinesPath, ringArea, simplify } from "./outline.ts";
 import {
   cellCorners,
   cellOf,
@@ -50,11 +50,7 @@ export interface AtlasMap {
   locate(code: string, resolution: Resolution): { placement: Placement; cell: Cell } | undefined;
 }
 
-const FINE = 2.2;
-const COARSE = 9;
-/** Smallest island and lake drawn, in square units: an island of half a pixel. */
-const SMALLEST_ISLAND = 0.5;
-const SMALLEST_LAKE = 10;
+const HECTAD = 10_000;
 
 /**
  * Lays out the maps of an atlas: projection, frame, insets, the place of every grid, the coast simplified for the
@@ -64,96 +60,95 @@ const SMALLEST_LAKE = 10;
  * @returns the layout; with no hectads at all a frame of 100 × 100 km at the projection's origin
  * @example buildAtlasMap(source).frame.width // 346
  */
-export function buildAtlasMap({ atlas, hectads, land, lakes, borders, transform, grids }: MapSource): AtlasMap {
-  const { crs } = atlas.map;
+export function buildAtlasMap(source: MapSource): AtlasMap {
+  const { atlas, hectads, transform } = source;
   const insetIds = atlas.map.insets.map((inset) => inset.territory);
-  const shown = hectads.some((hectad) => hectad.on_land) ? hectads.filter((hectad) => hectad.on_land) : hectads;
-  const landMetres = metres(land, crs, transform);
-  const first = frameAround(
-    crs,
-    extentOf(
-      shown.filter((hectad) => !insetIds.includes(hectad.territory)),
-      crs,
-      transform,
-    ),
-  );
-  const place = (from: string, x: number, y: number) => toUnits(first, ...transform(from, crs, x, y));
-
-  const groups = Map.groupBy(hectads, (hectad) => placementKey(hectad, insetIds));
-  const fitted = [...groups]
-    .toSorted(([a], [b]) => (a < b ? -1 : 1))
-    .map(([key, squares]) => {
-      const territory = squares[0]?.territory;
-      return {
-        key,
-        placement: placeSquares(
-          squares,
-          territory !== undefined && insetIds.includes(territory) ? territory : undefined,
-          place,
-        ),
-      };
-    });
+  const onLand = hectads.filter((hectad) => hectad.on_land);
+  const shown = onLand.length > 0 ? onLand : hectads;
+  const main = shown.filter((hectad) => !insetIds.includes(hectad.territory));
+  const first = frameAround(atlas.map.crs, extentOf(main, atlas.map.crs, transform));
+  const groups = fitGroups(hectads, insetIds, (from, x, y) => toUnits(first, ...transform(from, atlas.map.crs, x, y)));
+  const cornersWhere = (inset: string | undefined) =>
+    groups
+      .filter(({ placement }) => placement.inset === inset)
+      .flatMap(({ placement, squares }) => cornersOf(placement, squares));
   const requests: InsetRequest[] = atlas.map.insets.flatMap(({ territory, corner }) => {
-    const corners = fitted
-      .filter(({ placement }) => placement.inset === territory)
-      .flatMap(({ key, placement }) => cornersOf(placement, groups.get(key) ?? []));
+    const corners = cornersWhere(territory);
     return corners.length === 0 ? [] : [{ territory, corner, box: boxAround(corners) }];
   });
-  const main = fitted
-    .filter(({ placement }) => placement.inset === undefined)
-    .flatMap(({ key, placement }) => cornersOf(placement, groups.get(key) ?? []));
-  const { insets, height } = placeInsets(first, requests, main);
+  const drawn = cornersWhere(undefined);
+  const { insets, height } = placeInsets(first, requests, drawn);
   const furniture = furnish(
     { ...first, height },
-    main,
+    drawn,
     insets.map((inset) => inset.box),
   );
   const frame = { ...first, height: furniture.height };
-
-  const placed = new Map(fitted.map(({ key, placement }) => [key, moved(placement, insets)]));
-  const onMap = (outlines: readonly Outline[]) =>
-    outlines.map((outline) => intoInset(outline, requests, insets)).filter((outline) => inFrame(outline, frame));
-  const unitsOf = (collection: FeatureCollection | undefined) =>
-    onMap(inUnits(collection === land ? landMetres : metres(collection, crs, transform), first));
-  const coast = unitsOf(land);
-  const byCode = new Map(hectads.map((hectad) => [hectad.square, hectad]));
-  const byCorner = new Map(hectads.map((hectad) => [cornerKey(hectad.grid, hectad.easting, hectad.northing), hectad]));
-  const cellsOf = (squares: readonly PlacedHectad[], placement: Placement) =>
-    squares.map((hectad) => cellOf(placement, hectad.easting, hectad.northing, 10_000));
+  const placed = groups.map((group) => ({ ...group, placement: moved(group.placement, insets) }));
+  const coast = drawCoast(source, { frame, insets, requests, transform });
   return {
     frame,
-    placements: [...placed.values()],
+    placements: placed.map(({ placement }) => placement),
     insets,
     furniture,
-    land: outlinesPath(largerThan(SMALLEST_ISLAND, coast).map((outline) => simplify(outline, FINE))),
-    coarseLand: outlinesPath(largerThan(4, coast).map((outline) => simplify(outline, COARSE))),
-    lakes: outlinesPath(largerThan(SMALLEST_LAKE, unitsOf(lakes)).map((outline) => simplify(outline, 0.7))),
-    borders: outlinesPath(unitsOf(borders).map((outline) => simplify(outline, FINE))),
-    landCells: landOutsideSquares(coast, shown.length, frame),
+    ...coast,
+    landCells: coast.area === 0 || coast.area > shown.length * (HECTAD / frame.metresPerUnit) ** 2,
     hectads,
     onLand: new Map(
-      [...placed].map(([key, placement]) => [
+      placed.map(({ placement, squares }) => [
         placement,
-        cellsOf(
-          (groups.get(key) ?? []).filter((hectad) => hectad.on_land),
-          placement,
-        ),
+        squares.filter((hectad) => hectad.on_land).map((hectad) => cellAt(placement, hectad)),
       ]),
     ),
-    locate(code, resolution) {
-      const known = byCode.get(code);
-      const square =
-        known ?? readSquare(code, grids, (grid, easting, northing) => byCorner.has(cornerKey(grid, easting, northing)));
-      if (!square) return undefined;
-      const hectad = known ?? byCorner.get(cornerKey(square.grid, floorTo(square.easting), floorTo(square.northing)));
-      const placement = hectad && placed.get(placementKey(hectad, insetIds));
-      return placement && { placement, cell: cellOf(placement, square.easting, square.northing, resolution) };
-    },
+    locate: locator(source, insetIds, new Map(placed.map(({ key, placement }) => [key, placement]))),
   };
 }
 
-function largerThan(least: number, outlines: readonly Outline[]): Outline[] {
-  return outlines.filter((outline) => Math.abs(ringArea(outline.points)) >= least);
+interface PlacedGroup {
+  readonly key: string;
+  readonly placement: Placement;
+  readonly squares: readonly PlacedHectad[];
+}
+
+function fitGroups(
+  hectads: readonly PlacedHectad[],
+  insetIds: readonly string[],
+  place: (crs: string, easting: number, northing: number) => readonly [number, number],
+): PlacedGroup[] {
+  return [...Map.groupBy(hectads, (hectad) => placementKey(hectad, insetIds))]
+    .toSorted(([a], [b]) => (a < b ? -1 : 1))
+    .map(([key, squares]) => ({
+      key,
+      squares,
+      placement: placeSquares(
+        squares,
+        insetIds.find((id) => id === squares[0]?.territory),
+        place,
+      ),
+    }));
+}
+
+/** Finds squares by code: hectads from the list, smaller squares by reading the code on the atlas's grids. */
+function locator(
+  { hectads, grids }: MapSource,
+  insetIds: readonly string[],
+  placements: ReadonlyMap<string, Placement>,
+): AtlasMap["locate"] {
+  const byCode = new Map(hectads.map((hectad) => [hectad.square, hectad]));
+  const byCorner = new Map(hectads.map((hectad) => [cornerKey(hectad.grid, hectad.easting, hectad.northing), hectad]));
+  return (code, resolution) => {
+    const known = byCode.get(code);
+    const square =
+      known ?? readSquare(code, grids, (grid, easting, northing) => byCorner.has(cornerKey(grid, easting, northing)));
+    if (!square) return undefined;
+    const hectad = known ?? byCorner.get(cornerKey(square.grid, floorTo(square.easting), floorTo(square.northing)));
+    const placement = hectad && placements.get(placementKey(hectad, insetIds));
+    return placement && { placement, cell: cellOf(placement, square.easting, square.northing, resolution) };
+  };
+}
+
+function cellAt(placement: Placement, { easting, northing }: PlacedHectad): Cell {
+  return cellOf(placement, easting, northing, HECTAD);
 }
 
 function cornerKey(grid: string, easting: number, northing: number): string {
@@ -165,9 +160,7 @@ function floorTo(value: number): number {
 }
 
 function cornersOf(placement: Placement, hectads: readonly PlacedHectad[]): [number, number][] {
-  return hectads.flatMap((hectad) =>
-    cellCorners(placement, cellOf(placement, hectad.easting, hectad.northing, 10_000)),
-  );
+  return hectads.flatMap((hectad) => cellCorners(placement, cellAt(placement, hectad)));
 }
 
 /** Extent in metres of the drawing projection, of all corners of the squares. */
@@ -180,50 +173,6 @@ function extentOf(hectads: readonly PlacedHectad[], crs: string, transform: Tran
   );
   const { left, top, right, bottom } = boxAround(corners);
   return { left, right, top: bottom, bottom: top };
-}
-
-/** Outlines in metres of the drawing projection; a ring the projection cannot hold is left out. */
-function metres(collection: FeatureCollection | undefined, crs: string, transform: Transform): Outline[] {
-  return (collection?.features ?? []).flatMap((feature) =>
-    outlinesOf(feature, (longitude, latitude) => [longitude, latitude]).flatMap(({ points, closed }) => {
-      try {
-        return [
-          { points: points.map(([longitude, latitude]) => transform("EPSG:4326", crs, longitude, latitude)), closed },
-        ];
-      } catch {
-        return [];
-      }
-    }),
-  );
-}
-
-function inUnits(outlines: readonly Outline[], frame: Frame): Outline[] {
-  return outlines.map(({ points, closed }) => ({ points: points.map(([x, y]) => toUnits(frame, x, y)), closed }));
-}
-
-/** Moves an outline that lies within an inset's own ground into the inset. */
-function intoInset(outline: Outline, requests: readonly InsetRequest[], insets: readonly Inset[]): Outline {
-  const box = boxAround(outline.points);
-  const request = requests.find(
-    ({ box: ground }) =>
-      box.left >= ground.left - 4 &&
-      box.right <= ground.right + 4 &&
-      box.top >= ground.top - 4 &&
-      box.bottom <= ground.bottom + 4,
-  );
-  const inset = request && insets.find(({ territory }) => territory === request.territory);
-  if (!inset) return outline;
-  return { points: outline.points.map(([x, y]) => [x + inset.dx, y + inset.dy] as const), closed: outline.closed };
-}
-
-function inFrame(outline: Outline, { width, height }: Frame): boolean {
-  return overlap(boxAround(outline.points), { left: 0, top: 0, right: width, bottom: height });
-}
-
-/** True without a coast, or where there is more land than the atlas's squares could hold. */
-function landOutsideSquares(coast: readonly Outline[], squares: number, { metresPerUnit }: Frame): boolean {
-  const area = Math.abs(coast.reduce((sum, { points }) => sum + ringArea(points), 0));
-  return area === 0 || area > squares * (10_000 / metresPerUnit) ** 2;
 }
 
 function moved(placement: Placement, insets: readonly Inset[]): Placement {

@@ -1,0 +1,78 @@
+import type { Map as MapLibre } from "maplibre-gl";
+import type { MapSettings } from "../../publishing/map-folder.ts";
+import { fetchSquares, type SquareBook, type TaxonOnMap } from "./map-data.ts";
+import { paintStates } from "./paint-states.ts";
+import type { View } from "./square-paint.ts";
+
+/** Where the map's files are, what it opens with, and what to do when it is closed. */
+export interface MapRequest {
+  /** Address of the folder `map/`, with its closing slash. */
+  readonly folder: string;
+  readonly slug: string;
+  readonly close: () => void;
+}
+
+/** One square the reader chose: which of the two sizes, and its id. */
+export interface ChosenSquare {
+  readonly size: "hectad" | "tetrad";
+  readonly id: number;
+}
+
+/** A map that is open: what it is made of, and what the reader chose. */
+export interface OpenMap {
+  readonly map: MapLibre;
+  readonly panel: HTMLElement;
+  readonly request: MapRequest;
+  readonly settings: MapSettings;
+  readonly hectads: SquareBook;
+  tetrads: Promise<SquareBook> | undefined;
+  taxon: TaxonOnMap;
+  view: View;
+  here: ChosenSquare | undefined;
+}
+
+/**
+ * The view a choice of period stands for.
+ *
+ * @param value "both", or a period's place in the settings
+ * @param settings the compared periods; without them squares stand for any date
+ * @example viewOf("1", { ...settings, compared: [0, 1] }) // { kind: "single", period: 1, isEarlier: false }
+ */
+export function viewOf(value: string, { compared }: MapSettings): View {
+  if (!compared) return { kind: "any" };
+  if (value === "both") return { kind: "compared", earlier: compared[0], later: compared[1] };
+  return { kind: "single", period: Number(value), isEarlier: Number(value) === compared[0] };
+}
+
+/** Paints the taxon and the outline of the chosen square anew. */
+export function repaint({ map, taxon, view, here }: OpenMap): void {
+  paintStates(map, taxon, view);
+  if (here) markHere(map, here, true);
+}
+
+/** Draws or removes the outline of a square. */
+export function markHere(map: MapLibre, { size, id }: ChosenSquare, here: boolean): void {
+  const layers = size === "hectad" ? ["hectad_cell"] : ["tetrad_spine", "tetrad_page"];
+  for (const sourceLayer of layers) map.setFeatureState({ source: "squares", sourceLayer, id }, { here });
+}
+
+/** Codes and middles of the 2 km squares, fetched once, when first asked for; a failure is forgotten, to try again. */
+export function tetradBook(open: OpenMap): Promise<SquareBook> {
+  open.tetrads ??= fetchSquares(open.request.folder, "tetrads").catch((error: unknown) => {
+    open.tetrads = undefined;
+    throw error;
+  });
+  return open.tetrads;
+}
+
+/** Tells of a square or of a failure; the line above it tells of the view. */
+export function say({ panel }: Pick<OpenMap, "panel">, words: string): void {
+  element(panel, "[data-square]").textContent = words;
+}
+
+/** An element of the panel. @throws {Error} where the panel lacks it */
+export function element<T extends HTMLElement = HTMLElement>(within: Element, selector: string): T {
+  const found = within.querySelector<T>(selector);
+  if (!found) throw new Error(`the page lacks ${selector}`);
+  return found;
+}
