@@ -1,16 +1,18 @@
 import { isUtf8 } from "node:buffer";
 import { createHash } from "node:crypto";
-import { closeSync, createReadStream, createWriteStream, openSync, readSync } from "node:fs";
 import { once } from "node:events";
+import { closeSync, createReadStream, createWriteStream, openSync, readSync } from "node:fs";
+import { type LineBreaks, watchLineBreaks } from "./line-breaks.ts";
 
 export type Encoding = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
 
 /** What the bytes of a text file say about it. */
-export interface TextFacts {
+export interface TextFacts extends LineBreaks {
   encoding: Encoding;
   byteOrderMark: boolean;
-  /** The line ending used throughout, or "mixed". */
-  lineEnding: "LF" | "CRLF" | "CR" | "mixed" | "none";
+  validUtf8: boolean;
+  /** True where a byte is 0, as half of them are in UTF-16. */
+  nul: boolean;
   bytes: number;
   sha256: string;
 }
@@ -29,25 +31,35 @@ export async function readTextFacts(path: string): Promise<TextFacts> {
   let utf8 = true;
   let mark: Encoding | null = null;
   let carry = Buffer.alloc(0);
-  const endings = { crlf: 0, lf: 0, cr: 0 };
-  let afterReturn = false;
+  let nul = false;
+  const breaks = watchLineBreaks();
   for await (const piece of createReadStream(path, { highWaterMark: CHUNK })) {
     const chunk = piece as Buffer;
-    if (bytes === 0) mark = markOf(chunk);
+    const first = bytes === 0;
+    if (first) mark = markOf(chunk);
     hash.update(chunk);
     bytes += chunk.length;
+    nul ||= chunk.includes(0);
     if (utf8) {
       const joined = carry.length === 0 ? chunk : Buffer.concat([carry, chunk]);
       const end = lastCharacterEnd(joined);
       utf8 = isUtf8(joined.subarray(0, end));
       carry = Buffer.from(joined.subarray(end));
     }
-    afterReturn = countEndings(chunk, endings, afterReturn);
+    const unmarked = first && mark !== null ? chunk.subarray(mark === "utf-8" ? 3 : 2) : chunk;
+    breaks.look(mark === "utf-16le" || mark === "utf-16be" ? unitsOf(unmarked, mark) : unmarked);
   }
-  if (afterReturn) endings.cr += 1;
   if (carry.length > 0) utf8 = utf8 && isUtf8(carry);
   const encoding = mark ?? (utf8 ? "utf-8" : "windows-1252");
-  return { encoding, byteOrderMark: mark !== null, lineEnding: endingOf(endings), bytes, sha256: hash.digest("hex") };
+  return {
+    encoding,
+    byteOrderMark: mark !== null,
+    validUtf8: utf8,
+    nul,
+    ...breaks.found(),
+    bytes,
+    sha256: hash.digest("hex"),
+  };
 }
 
 function markOf(chunk: Buffer): Encoding | null {
@@ -67,40 +79,19 @@ function lastCharacterEnd(bytes: Buffer): number {
   return bytes.length;
 }
 
-function countEndings(chunk: Buffer, endings: { crlf: number; lf: number; cr: number }, afterReturn: boolean): boolean {
-  if (!afterReturn && chunk.indexOf(13) < 0) {
-    if (chunk.indexOf(10) >= 0) endings.lf += 1;
-    return false;
-  }
-  let returned = afterReturn;
-  for (const byte of chunk) {
-    if (byte === 10) endings[returned ? "crlf" : "lf"] += 1;
-    else if (returned) endings.cr += 1;
-    returned = byte === 13;
-  }
-  return returned;
+/** The 16-bit units of a chunk of UTF-16; an odd byte at the end of a file is dropped. */
+function unitsOf(chunk: Buffer, encoding: "utf-16le" | "utf-16be"): Uint16Array {
+  const bytes = Buffer.from(chunk.subarray(0, chunk.length & ~1));
+  return new Uint16Array(new Uint8Array(encoding === "utf-16be" ? bytes.swap16() : bytes).buffer);
 }
 
-function endingOf({ crlf, lf, cr }: { crlf: number; lf: number; cr: number }): TextFacts["lineEnding"] {
-  const kinds = [crlf, lf, cr].filter((number) => number > 0).length;
-  if (kinds > 1) return "mixed";
-  return crlf > 0 ? "CRLF" : lf > 0 ? "LF" : cr > 0 ? "CR" : "none";
-}
-
-/** Writes a file again as UTF-8 with LF, which is all the database reads. Bytes that are no text become U+FFFD. */
+/** Writes a file again as UTF-8. Bytes that are no text become U+FFFD. */
 export async function writeAsUtf8(path: string, encoding: Encoding, target: string): Promise<void> {
   const decoder = new TextDecoder(encoding);
   const out = createWriteStream(target);
-  let pendingReturn = false;
-  const write = async (text: string) => {
-    let whole = pendingReturn ? `\r${text}` : text;
-    pendingReturn = whole.endsWith("\r");
-    if (pendingReturn) whole = whole.slice(0, -1);
-    if (!out.write(whole.replace(/\r\n?/g, "\n"))) await once(out, "drain");
-  };
-  for await (const piece of createReadStream(path, { highWaterMark: CHUNK })) await write(decoder.decode(piece as Buffer, { stream: true }));
-  await write(decoder.decode());
-  out.end(pendingReturn ? "\n" : "");
+  for await (const piece of createReadStream(path, { highWaterMark: CHUNK }))
+    if (!out.write(decoder.decode(piece as Buffer, { stream: true }))) await once(out, "drain");
+  out.end(decoder.decode());
   await once(out, "finish");
 }
 

@@ -1,0 +1,105 @@
+import type { ColumnMapping } from "./column-mapping.ts";
+import type { FileFinding } from "./finding.ts";
+import type { Encoding, TextFacts } from "./text-file.ts";
+
+/**
+ * What there is to say of a file as a whole: its encoding, its line endings, and its headers. A header without a name
+ * is passed over where no named one follows it, for that is a delimiter at the end of the row.
+ *
+ * @param encoding the one it was read with
+ * @returns findings of row 1
+ */
+export function aboutFile(
+  file: string,
+  {
+    facts,
+    encoding,
+    headers,
+    mapping,
+  }: { facts: TextFacts; encoding: Encoding; headers: readonly string[]; mapping: ColumnMapping },
+): FileFinding[] {
+  const findings: FileFinding[] = [];
+  const add = (check: string, severity: FileFinding["severity"], value: string, message: string, wayOut: string) =>
+    findings.push({ file, row: 1, field: "", value, check, severity, message, wayOut });
+  if (encoding === "windows-1252" && facts.encoding === "windows-1252")
+    add(
+      "file_encoding",
+      "note",
+      encoding,
+      "the file is not UTF-8 and was read as Windows-1252",
+      "set encoding for the source if accents look wrong",
+    );
+  if (encoding === "utf-8" && !facts.validUtf8)
+    add(
+      "file_encoding",
+      "ask",
+      facts.encoding,
+      "the file holds bytes that are not UTF-8; they became �",
+      "save it again as UTF-8, or set encoding for the source",
+    );
+  if (facts.lineEnding === "mixed")
+    add("line_endings", "note", "mixed", "the file mixes line endings; all were read", "nothing to do");
+  const lastNamed = headers.findLastIndex((header) => header !== "");
+  const nameless = headers.slice(0, lastNamed).filter((header) => header === "").length;
+  if (nameless > 0)
+    add(
+      "unknown_header",
+      "note",
+      "",
+      `${nameless === 1 ? "a column has" : `${nameless} columns have`} no header and is not used`,
+      "give it one if it holds a field",
+    );
+  for (const header of mapping.unknown.filter((name) => name !== ""))
+    add(
+      "unknown_header",
+      "note",
+      header,
+      `column “${header}” is not used`,
+      "map it in the source's columns if it holds a field",
+    );
+  for (const header of mapping.repeated)
+    add(
+      "repeated_header",
+      "ask",
+      header,
+      `column “${header}” fills a field another column fills already; the first counts`,
+      "take one out or map the right one",
+    );
+  for (const header of mapping.missing)
+    add(
+      "mapped_header_missing",
+      "ask",
+      header,
+      `the settings map column “${header}”, which the file does not have`,
+      "correct columns in the source's settings",
+    );
+  return findings;
+}
+
+/** A file none of whose columns is known, so that none of its rows can be used. */
+export function noKnownColumn(file: string, headers: readonly string[], delimiter: string): FileFinding {
+  return {
+    file,
+    row: 1,
+    field: "",
+    value: headers.join(delimiter).slice(0, 200),
+    check: "no_known_column",
+    severity: "blocks",
+    message: "no column is known, so no row can be used",
+    wayOut: "map the columns in the source's settings",
+  };
+}
+
+/** A file without a record. */
+export function noRows(file: string): FileFinding {
+  return {
+    file,
+    row: 1,
+    field: "",
+    value: "",
+    check: "no_rows",
+    severity: "note",
+    message: "the file holds no rows",
+    wayOut: "nothing to do if that is so",
+  };
+}

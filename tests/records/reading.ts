@@ -1,0 +1,68 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll } from "vitest";
+import { type Database, openDatabase } from "../../src/engine/database.ts";
+import { layTogether } from "../../src/records/raw-records.ts";
+import { type FileRead, readDelimited } from "../../src/records/read-delimited.ts";
+import { readTextFacts } from "../../src/records/text-file.ts";
+import { type RecordField, SourceSetting } from "../../src/scheme/settings.ts";
+import { makeTemporaryFolder } from "../support/temporary-folder.ts";
+
+/** A database for the tests of one file, opened before them and closed after. */
+export function useDatabase(): () => Database {
+  let database: Database | undefined;
+  beforeAll(async () => {
+    database = await openDatabase({ spillFolder: join(makeSpillFolder(), "spill"), threads: 2 });
+  });
+  afterAll(() => database?.close());
+  return () => {
+    if (database === undefined) throw new Error("the database is open only while tests run");
+    return database;
+  };
+}
+
+function makeSpillFolder(): string {
+  return join(process.env["TMPDIR"] ?? "/tmp", `atlaswright-test-${process.pid}`);
+}
+
+/** A source as the settings give it. */
+export function source(more: object = {}): SourceSetting {
+  return SourceSetting.parse({ id: "walks", files: "records/walks.csv", ...more });
+}
+
+/** A file as read: what reading says, and its records with the fields that are not empty. */
+export interface Reading extends FileRead {
+  rows: ({ row: number } & Partial<Record<RecordField, string>>)[];
+}
+
+/** Reads text or bytes as a file of records, through the database and back. */
+export async function readText(
+  database: Database,
+  content: string | Uint8Array,
+  settings: object = {},
+  folder = makeTemporaryFolder(),
+): Promise<Reading> {
+  const path = join(folder, "walks.csv");
+  writeFileSync(path, content);
+  const parquet = join(folder, "rows.parquet");
+  const from = source(settings);
+  const result = await readDelimited(database, {
+    path,
+    name: "records/walks.csv",
+    facts: await readTextFacts(path),
+    source: from,
+    target: parquet,
+  });
+  await layTogether(database, [{ source: from, name: "records/walks.csv", parquet, result }]);
+  const records = await database.rows<Record<string, string | number>>("SELECT * FROM raw_records ORDER BY record_no");
+  const rows = records.map(({ record_no, file_id: _, source: __, ...fields }) => ({
+    row: Number(record_no),
+    ...Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== "")),
+  }));
+  return { ...result, rows };
+}
+
+/** Findings as "row 3: check", in order. */
+export function told(reading: FileRead): string[] {
+  return reading.findings.map(({ row, check }) => `row ${row}: ${check}`);
+}
