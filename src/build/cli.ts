@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { Command, CommanderError, Option } from "commander";
 import { Mistake } from "../mistake.ts";
 import { settingsReference } from "../scheme/settings-reference.ts";
@@ -11,7 +11,7 @@ import { checkScheme } from "./check-records.ts";
 import { lockFolder } from "./lock.ts";
 import { makeScheme } from "./make-scheme.ts";
 import { createProgress, type Progress } from "./progress.ts";
-import { serve } from "./serve.ts";
+import { endOnSignal, serve } from "./serve.ts";
 import { describeTerminal } from "./terminal.ts";
 
 /** How the program ends. */
@@ -144,9 +144,10 @@ async function runServe(options: Options): Promise<void> {
   const port = Number(options.port);
   if (!Number.isInteger(port) || port < 0 || port > 65_535)
     throw new Mistake("--port", `is ${options.port}`, "give a number from 0 to 65535");
-  const { address } = await serve({ folder: options.out, port, base: options.base });
-  process.stdout.write(`${address}\n`);
+  const serving = await serve({ folder: options.out, port, base: options.base });
+  process.stdout.write(`${serving.address}\n`);
   process.stderr.write("Ctrl-C ends it.\n");
+  await endOnSignal(serving);
 }
 
 function runNew(folder: string): void {
@@ -168,7 +169,7 @@ async function runStart(options: Options): Promise<void> {
   const { free, ...run } = prepare({ ...options, content });
   try {
     const inventing = run.progress.step("invent", "demonstration records");
-    const { generateDemonstration } = (await import(generator)) as {
+    const { generateDemonstration } = (await import(pathToFileURL(generator).href)) as {
       generateDemonstration(): { rows: number; isNew: boolean };
     };
     const { rows, isNew } = generateDemonstration();

@@ -43,7 +43,7 @@ export function methodStatements(scheme: Scheme, counts: MethodCounts): Statemen
     ),
     ...section(
       "Dates and periods",
-      `${settings.periods.length === 1 ? "One period is" : `${settings.periods.length} periods are`} mapped: ${settings.periods.map((period) => periodLabel(period)).join(", ")}. A record counts in a period only if its whole date lies inside; ${number(counts.vague_dates)} used records lie in none and count as recorded at some time.`,
+      `${settings.periods.length === 1 ? "One period is" : `${settings.periods.length === 2 ? "Two" : number(settings.periods.length)} periods are`} mapped: ${settings.periods.map((period) => periodLabel(period)).join(", ")}. A record counts in a period only if its whole date lies inside; ${number(counts.vague_dates)} used records lie in none and count as recorded at some time.`,
       `The end of a written interval is read as ${settings.dates.interval_end === "inclusive" ? "included" : "not included"}. Under the other reading ${number(counts.other_interval_end)} records would have another last day.`,
       settings.provisional_years.length > 0
         ? `Records still arrive for ${settings.provisional_years.join(", ")}: ${settings.provisional_years.length === 1 ? "that year is" : "those years are"} provisional.`
@@ -93,7 +93,7 @@ function gridSentences({ settings, territories }: Scheme): string[] {
       grid === "channel-islands"
         ? ` References are taken to be on ${datum}: that is a setting, for the references do not say.`
         : "";
-    return `${escapeHtml(settings.territories.find((territory) => territory.id === id)?.name ?? name)} uses the ${escapeHtml(system.name)}${accuracy}.${assumed}`;
+    return `Squares in ${escapeHtml(settings.territories.find((territory) => territory.id === id)?.name ?? name)} are those of the ${escapeHtml(system.name)}${accuracy}.${assumed}`;
   });
 }
 
