@@ -1,15 +1,21 @@
--- State of every visited square for every taxon between the two compared periods.
+-- State of squares for taxa between the two compared periods. Of most pairs of a taxon and a square there is nothing to say
+-- but what holds for every taxon, which visited_squares says once; square_states has the others: the taxon was recorded
+-- there, or some visits say nothing of other taxa.
 -- In: taxon_squares, square_territories, naming_visits, own_visits, compared (from_period, to_period; from_period -1 with one
--- period), rules (minimum_visits), taxon_ids.
--- Out: square_states (recorded_* and covered_* flags, state). State NULL: not recorded in either period, though perhaps
--- outside both (recorded_ever); with one period always.
+-- period), rules (minimum_visits).
+-- Out: visited_squares (covered_* for a taxon without a row in square_states), square_states (recorded_* and covered_* flags,
+-- state). State NULL: not recorded in either period, though perhaps outside both (recorded_ever); with one period always.
 CREATE OR REPLACE TABLE visited_squares AS
-SELECT t.territory, t.grid, t.resolution_m, t.square,
-  coalesce(sum(v.visits) FILTER (v.period = (SELECT from_period FROM compared)), 0)::BIGINT AS visits_from,
-  coalesce(sum(v.visits) FILTER (v.period = (SELECT to_period FROM compared)), 0)::BIGINT AS visits_to
-FROM square_territories AS t
-LEFT JOIN naming_visits AS v ON v.grid = t.grid AND v.resolution_m = t.resolution_m AND v.square = t.square
-GROUP BY t.territory, t.grid, t.resolution_m, t.square;
+WITH counted AS (
+  SELECT t.territory, t.grid, t.resolution_m, t.square,
+    coalesce(sum(v.visits) FILTER (v.period = (SELECT from_period FROM compared)), 0)::BIGINT AS visits_from,
+    coalesce(sum(v.visits) FILTER (v.period = (SELECT to_period FROM compared)), 0)::BIGINT AS visits_to
+  FROM square_territories AS t
+  LEFT JOIN naming_visits AS v ON v.grid = t.grid AND v.resolution_m = t.resolution_m AND v.square = t.square
+  GROUP BY t.territory, t.grid, t.resolution_m, t.square
+)
+SELECT c.*, c.visits_from >= r.minimum_visits AS covered_from, c.visits_to >= r.minimum_visits AS covered_to
+FROM counted AS c CROSS JOIN rules AS r;
 
 CREATE OR REPLACE TABLE square_states AS
 WITH own AS (
@@ -20,22 +26,22 @@ WITH own AS (
 ),
 found AS (
   SELECT taxon_id, grid, resolution_m, square,
+    true AS recorded_ever,
     coalesce(bool_or(period = (SELECT from_period FROM compared)), false) AS recorded_from,
     coalesce(bool_or(period = (SELECT to_period FROM compared)), false) AS recorded_to
   FROM taxon_squares GROUP BY taxon_id, grid, resolution_m, square
 ),
 flags AS (
-  SELECT t.taxon_id, s.territory, s.grid, s.resolution_m, s.square,
-    f.taxon_id IS NOT NULL AS recorded_ever,
+  SELECT taxon_id, s.territory, grid, resolution_m, square,
+    coalesce(f.recorded_ever, false) AS recorded_ever,
     coalesce(f.recorded_from, false) AS recorded_from,
     coalesce(f.recorded_to, false) AS recorded_to,
     s.visits_from - coalesce(o.visits_from, 0) >= r.minimum_visits AS covered_from,
     s.visits_to - coalesce(o.visits_to, 0) >= r.minimum_visits AS covered_to
-  FROM visited_squares AS s
-  CROSS JOIN taxon_ids AS t
+  FROM found AS f
+  FULL JOIN own AS o USING (taxon_id, grid, resolution_m, square)
+  JOIN visited_squares AS s USING (grid, resolution_m, square)
   CROSS JOIN rules AS r
-  LEFT JOIN found AS f ON f.taxon_id = t.taxon_id AND f.grid = s.grid AND f.resolution_m = s.resolution_m AND f.square = s.square
-  LEFT JOIN own AS o ON o.taxon_id = t.taxon_id AND o.grid = s.grid AND o.resolution_m = s.resolution_m AND o.square = s.square
 )
 SELECT *,
   CASE
