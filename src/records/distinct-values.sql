@@ -10,7 +10,7 @@ FROM (
 
 CREATE OR REPLACE TABLE date_texts AS
 SELECT row_number() OVER () AS date_id, *
-FROM (SELECT DISTINCT source, "eventDate", year, month, day, "verbatimEventDate" FROM raw_records);
+FROM (SELECT DISTINCT source, "eventDate", year, month, day, "startDayOfYear", "endDayOfYear", "verbatimEventDate" FROM raw_records);
 
 CREATE OR REPLACE TABLE name_texts AS
 SELECT row_number() OVER () AS name_id, *

@@ -1,5 +1,13 @@
 import { dayNumber, yearMonthDay } from "../dates/calendar.ts";
-import { beginsBefore, type DateInterval, EARLIEST_LIKELY_DAY, isBeyond, isDateRefusal, liesInside, thirdOf } from "../dates/interval.ts";
+import {
+  beginsBefore,
+  type DateInterval,
+  EARLIEST_LIKELY_DAY,
+  isBeyond,
+  isDateRefusal,
+  liesInside,
+  thirdOf,
+} from "../dates/interval.ts";
 import { type DateNote, type DateRules, readDate } from "../dates/read-date.ts";
 import type { Database } from "../engine/database.ts";
 import type { Settings } from "../scheme/settings.ts";
@@ -16,7 +24,8 @@ const COLUMNS = {
   third: "integer",
 } as const;
 
-const FIELDS = ["eventDate", "year", "month", "day", "verbatimEventDate"] as const;
+const COLUMN_FIELDS = ["year", "month", "day", "startDayOfYear", "endDayOfYear"] as const;
+const FIELDS = ["eventDate", "year", "month", "day", "startDayOfYear", "endDayOfYear", "verbatimEventDate"] as const;
 
 /** What the settings say about the dates of one source. */
 export interface DatingRules extends DateRules {
@@ -27,56 +36,146 @@ export interface DatingRules extends DateRules {
 
 /** What each note on a date means, in words, and how much it matters. */
 const NOTES: Record<DateNote["code"], { severity: "ask" | "note"; message: string; wayOut: string }> = {
-  event_date_not_read: { severity: "ask", message: "eventDate cannot be read; the other columns were used", wayOut: "correct eventDate" },
-  event_date_not_iso: { severity: "note", message: "eventDate is not written year-month-day, and was read all the same", wayOut: "nothing to do" },
-  columns_disagree: { severity: "ask", message: "eventDate and the other date columns disagree; eventDate was used", wayOut: "correct the wrong one" },
-  columns_not_read: { severity: "note", message: "year, month and day cannot be read; eventDate was used", wayOut: "correct or empty them" },
-  day_without_month: { severity: "ask", message: "a day without a month; the year alone was used", wayOut: "give the month" },
+  event_date_not_read: {
+    severity: "ask",
+    message: "eventDate cannot be read; the other columns were used",
+    wayOut: "correct eventDate",
+  },
+  event_date_not_iso: {
+    severity: "note",
+    message: "eventDate is not written year-month-day, and was read all the same",
+    wayOut: "nothing to do",
+  },
+  columns_disagree: {
+    severity: "ask",
+    message: "eventDate and the other date columns disagree; eventDate was used",
+    wayOut: "correct the wrong one",
+  },
+  columns_not_read: {
+    severity: "note",
+    message: "year, month and day cannot be read; eventDate was used",
+    wayOut: "correct or empty them",
+  },
+  day_without_month: {
+    severity: "ask",
+    message: "a day without a month; the year alone was used",
+    wayOut: "give the month",
+  },
   zero_is_unknown: { severity: "note", message: "zero was taken as not known", wayOut: "leave it empty" },
-  verbatim_disagrees: { severity: "ask", message: "the date and its verbatim text disagree; the date was used", wayOut: "correct the wrong one" },
-  finer_than_verbatim: { severity: "ask", message: "the date is finer than its verbatim text", wayOut: "check whether the day was made up" },
-  interval_end: { severity: "note", message: "the interval would end otherwise under the other reading", wayOut: "see dates.interval_end in the settings" },
+  verbatim_disagrees: {
+    severity: "ask",
+    message: "the date and its verbatim text disagree; the date was used",
+    wayOut: "correct the wrong one",
+  },
+  finer_than_verbatim: {
+    severity: "ask",
+    message: "the date is finer than its verbatim text",
+    wayOut: "check whether the day was made up",
+  },
+  interval_end: {
+    severity: "note",
+    message: "the interval would end otherwise under the other reading",
+    wayOut: "see dates.interval_end in the settings",
+  },
 };
 
 /** Interprets every distinct date of `date_texts` once and fills the tables `dates` and `date_notes`. */
 export async function interpretDates(database: Database, rulesOf: ReadonlyMap<string, DatingRules>): Promise<void> {
   const filler = await database.fill("dates", COLUMNS);
   const notes = new NoteRows("date_id");
-  await database.batches(`SELECT date_id, source, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM date_texts ORDER BY date_id`, (columns, size) => {
-    const rows: Record<keyof typeof COLUMNS, (string | number | null)[]> = { date_id: [], refused: [], first_day: [], last_day: [], first_year: [], last_year: [], period: [], third: [] };
-    for (let index = 0; index < size; index += 1) {
-      const rules = rulesOf.get(String(columns["source"]?.[index]));
-      if (rules === undefined) continue;
-      const id = Number(columns["date_id"]?.[index]);
-      const fields = Object.fromEntries(FIELDS.map((field) => [field, String(columns[field]?.[index] ?? "")]));
-      const row = dateRow(id, fields, rules, notes);
-      for (const name of Object.keys(COLUMNS) as (keyof typeof COLUMNS)[]) rows[name].push(row[name]);
-    }
-    filler.add(rows);
-  });
+  await database.batches(
+    `SELECT date_id, source, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM date_texts ORDER BY date_id`,
+    (columns, size) => {
+      const rows: Record<keyof typeof COLUMNS, (string | number | null)[]> = {
+        date_id: [],
+        refused: [],
+        first_day: [],
+        last_day: [],
+        first_year: [],
+        last_year: [],
+        period: [],
+        third: [],
+      };
+      for (let index = 0; index < size; index += 1) {
+        const rules = rulesOf.get(String(columns["source"]?.[index]));
+        if (rules === undefined) continue;
+        const id = Number(columns["date_id"]?.[index]);
+        const fields = Object.fromEntries(FIELDS.map((field) => [field, String(columns[field]?.[index] ?? "").trim()]));
+        const row = dateRow(id, fields, rules, notes);
+        for (const name of Object.keys(COLUMNS) as (keyof typeof COLUMNS)[]) rows[name].push(row[name]);
+      }
+      filler.add(rows);
+    },
+  );
   filler.done();
   await notes.writeTo(database, "date_notes");
 }
 
-function dateRow(id: number, fields: Record<string, string>, rules: DatingRules, notes: NoteRows): Record<keyof typeof COLUMNS, string | number | null> {
-  const nothing = { date_id: id, first_day: null, last_day: null, first_year: null, last_year: null, period: null, third: null };
-  const field = FIELDS.find((name) => fields[name] !== "") ?? "eventDate";
-  const value = FIELDS.map((name) => fields[name]).filter(Boolean).join(" ");
+function dateRow(
+  id: number,
+  fields: Record<string, string>,
+  rules: DatingRules,
+  notes: NoteRows,
+): Record<keyof typeof COLUMNS, string | number | null> {
+  const nothing = {
+    date_id: id,
+    first_day: null,
+    last_day: null,
+    first_year: null,
+    last_year: null,
+    period: null,
+    third: null,
+  };
+  const { field, value } = spokenOf(fields);
   const read = readDate(fields, rules);
   if (isDateRefusal(read)) {
     const check = value === "" ? "date_empty" : "date_unreadable";
     notes.add(id, [{ check, severity: "ask", field, value, message: read.refused, wayOut: read.wayOut }]);
     return { ...nothing, refused: check };
   }
-  notes.add(id, read.notes.map((note) => ({ check: `date_${note.code}`, field, value: note.found, ...NOTES[note.code] })));
+  notes.add(
+    id,
+    read.notes.map((note) => ({ check: `date_${note.code}`, field, value: note.found, ...NOTES[note.code] })),
+  );
   const { interval } = read;
   if (isBeyond(interval, rules.lastDay)) {
-    notes.add(id, [{ check: "date_in_future", severity: "ask", field, value, message: "is after the date of this edition", wayOut: "correct the date, or the edition's" }]);
+    notes.add(id, [
+      {
+        check: "date_in_future",
+        severity: "ask",
+        field,
+        value,
+        message: "is after the date of this edition",
+        wayOut: "correct the date, or the edition's",
+      },
+    ]);
     return { ...nothing, refused: "date_in_future" };
   }
   if (beginsBefore(interval, EARLIEST_LIKELY_DAY))
-    notes.add(id, [{ check: "date_very_early", severity: "ask", field, value, message: "is before 15 November 1582", wayOut: "check the year" }]);
+    notes.add(id, [
+      {
+        check: "date_very_early",
+        severity: "ask",
+        field,
+        value,
+        message: "is before 15 November 1582",
+        wayOut: "check the year",
+      },
+    ]);
   return { ...nothing, refused: null, ...placedInTime(interval, rules) };
+}
+
+/** The field a date is read from, and its text; year, month and day are one text. */
+function spokenOf(fields: Record<string, string>): { field: (typeof FIELDS)[number]; value: string } {
+  const field = FIELDS.find((name) => fields[name] !== "") ?? "eventDate";
+  const joined = field === "eventDate" || field === "verbatimEventDate" ? [field] : COLUMN_FIELDS;
+  return {
+    field,
+    value: joined
+      .map((name) => fields[name])
+      .filter(Boolean)
+      .join(" "),
+  };
 }
 
 function placedInTime(interval: DateInterval, rules: DatingRules) {

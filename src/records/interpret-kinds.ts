@@ -1,11 +1,21 @@
 import type { Database } from "../engine/database.ts";
 import { type CasteProblem, readCaste } from "../names/caste.ts";
 import { type OccurrenceProblem, readOccurrence } from "../names/occurrence.ts";
+import { casteVocabulary } from "../scheme/caste-vocabulary.ts";
 import type { Settings } from "../scheme/settings.ts";
-import { NoteRows } from "./note-rows.ts";
 import type { Severity } from "./finding.ts";
+import { NoteRows } from "./note-rows.ts";
 
-const FIELDS = ["lifeStage", "sex", "caste", "individualCount", "occurrenceStatus", "basisOfRecord", "establishmentMeans", "degreeOfEstablishment"] as const;
+const FIELDS = [
+  "lifeStage",
+  "sex",
+  "caste",
+  "individualCount",
+  "occurrenceStatus",
+  "basisOfRecord",
+  "establishmentMeans",
+  "degreeOfEstablishment",
+] as const;
 type KindField = (typeof FIELDS)[number];
 
 const OCCURRENCE: Record<OccurrenceProblem["code"], [Severity, KindField, string]> = {
@@ -28,28 +38,49 @@ const CASTE: Record<CasteProblem["code"], [Severity, string]> = {
  * (one row a caste of a kind; `not_stated` where nothing is said) and `kind_notes`.
  */
 export async function interpretKinds(database: Database, settings: Settings): Promise<void> {
-  const kinds = await database.fill("kinds", { kind_id: "integer", refused: "text", present: "boolean", castes: "text" });
+  const kinds = await database.fill("kinds", {
+    kind_id: "integer",
+    refused: "text",
+    present: "boolean",
+    castes: "text",
+  });
   const castes = { kind_id: [] as number[], caste: [] as string[], individuals: [] as (number | null)[] };
   const notes = new NoteRows("kind_id");
-  await database.batches(`SELECT kind_id, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM kind_texts ORDER BY kind_id`, (columns, size) => {
-    const rows = { kind_id: [] as number[], refused: [] as (string | null)[], present: [] as boolean[], castes: [] as string[] };
-    for (let index = 0; index < size; index += 1) {
-      const id = Number(columns["kind_id"]?.[index]);
-      const fields = Object.fromEntries(FIELDS.map((field) => [field, String(columns[field]?.[index] ?? "")])) as Record<KindField, string>;
-      const kind = readKind(fields, settings);
-      notes.add(id, kind.notes);
-      rows.kind_id.push(id);
-      rows.refused.push(kind.refused);
-      rows.present.push(kind.present);
-      rows.castes.push(kind.castes.map(({ caste }) => caste).filter((caste) => caste !== "not_stated").sort().join("|"));
-      for (const { caste, count } of kind.castes) {
-        castes.kind_id.push(id);
-        castes.caste.push(caste);
-        castes.individuals.push(count ?? null);
+  await database.batches(
+    `SELECT kind_id, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM kind_texts ORDER BY kind_id`,
+    (columns, size) => {
+      const rows = {
+        kind_id: [] as number[],
+        refused: [] as (string | null)[],
+        present: [] as boolean[],
+        castes: [] as string[],
+      };
+      for (let index = 0; index < size; index += 1) {
+        const id = Number(columns["kind_id"]?.[index]);
+        const fields = Object.fromEntries(
+          FIELDS.map((field) => [field, String(columns[field]?.[index] ?? "")]),
+        ) as Record<KindField, string>;
+        const kind = readKind(fields, settings);
+        notes.add(id, kind.notes);
+        rows.kind_id.push(id);
+        rows.refused.push(kind.refused);
+        rows.present.push(kind.present);
+        rows.castes.push(
+          kind.castes
+            .map(({ caste }) => caste)
+            .filter((caste) => caste !== "not_stated")
+            .sort()
+            .join("|"),
+        );
+        for (const { caste, count } of kind.castes) {
+          castes.kind_id.push(id);
+          castes.caste.push(caste);
+          castes.individuals.push(count ?? null);
+        }
       }
-    }
-    kinds.add(rows);
-  });
+      kinds.add(rows);
+    },
+  );
   kinds.done();
   const filler = await database.fill("kind_castes", { kind_id: "integer", caste: "text", individuals: "integer" });
   filler.add(castes);
@@ -62,7 +93,10 @@ function readKind(fields: Record<KindField, string>, settings: Settings) {
     excludedBases: settings.excluded.basis_of_record,
     excludedEstablishment: settings.excluded.establishment,
   });
-  const caste = settings.castes.length === 0 ? { counts: [{ caste: "not_stated", count: undefined }], problems: [] } : readCaste(fields, { classes: settings.castes, ignored: ["adult", "adults", "imago"] });
+  const caste =
+    settings.castes.length === 0
+      ? { counts: [{ caste: "not_stated", count: undefined }], problems: [] }
+      : readCaste(fields, casteVocabulary(settings));
   const notes = [
     ...occurrence.problems.map(({ code, found }) => {
       const [severity, field, wayOut] = OCCURRENCE[code];
@@ -70,10 +104,22 @@ function readKind(fields: Record<KindField, string>, settings: Settings) {
     }),
     ...caste.problems.map(({ code, found }) => {
       const [severity, wayOut] = CASTE[code];
-      return { check: `caste_${code}`, severity, field: "caste", value: [fields.caste, fields.sex, fields.lifeStage].filter(Boolean).join(" "), message: found, wayOut };
+      return {
+        check: `caste_${code}`,
+        severity,
+        field: "caste",
+        value: [fields.caste, fields.sex, fields.lifeStage].filter(Boolean).join(" "),
+        message: found,
+        wayOut,
+      };
     }),
   ];
-  return { notes, refused: refusalOf(occurrence, caste.problems), present: occurrence.status !== "absent", castes: caste.counts };
+  return {
+    notes,
+    refused: refusalOf(occurrence, caste.problems),
+    present: occurrence.status !== "absent",
+    castes: caste.counts,
+  };
 }
 
 function refusalOf(occurrence: ReturnType<typeof readOccurrence>, problems: readonly CasteProblem[]): string | null {

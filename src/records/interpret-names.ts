@@ -23,29 +23,46 @@ const NOTES: Record<NameNote["code"], string> = {
 export async function interpretNames(database: Database, checklist: Checklist): Promise<void> {
   const filler = await database.fill("names", { name_id: "integer", taxon_id: "text", refused: "text" });
   const notes = new NoteRows("name_id");
-  await database.batches('SELECT name_id, "scientificName", "identificationQualifier" FROM name_texts ORDER BY name_id', (columns, size) => {
-    const rows = { name_id: [] as number[], taxon_id: [] as (string | null)[], refused: [] as (string | null)[] };
-    for (let index = 0; index < size; index += 1) {
-      const id = Number(columns["name_id"]?.[index]);
-      const value = String(columns["scientificName"]?.[index] ?? "");
-      const match = checklist.match(value, String(columns["identificationQualifier"]?.[index] ?? ""));
-      const refused = isNameRefusal(match);
-      rows.name_id.push(id);
-      rows.taxon_id.push(refused ? null : match.taxonId);
-      rows.refused.push(refused ? REFUSED[match.reason] : null);
-      notes.add(id, refused ? [refusalNote(match, value)] : match.notes.map((note) => noteOf(note, value)));
-    }
-    filler.add(rows);
-  });
+  await database.batches(
+    'SELECT name_id, "scientificName", "identificationQualifier" FROM name_texts ORDER BY name_id',
+    (columns, size) => {
+      const rows = { name_id: [] as number[], taxon_id: [] as (string | null)[], refused: [] as (string | null)[] };
+      for (let index = 0; index < size; index += 1) {
+        const id = Number(columns["name_id"]?.[index]);
+        const value = String(columns["scientificName"]?.[index] ?? "");
+        const match = checklist.match(value, String(columns["identificationQualifier"]?.[index] ?? ""));
+        const refused = isNameRefusal(match);
+        rows.name_id.push(id);
+        rows.taxon_id.push(refused ? null : match.taxonId);
+        rows.refused.push(refused ? REFUSED[match.reason] : null);
+        notes.add(id, refused ? [refusalNote(match, value)] : match.notes.map((note) => noteOf(note, value)));
+      }
+      filler.add(rows);
+    },
+  );
   filler.done();
   await notes.writeTo(database, "name_notes");
 }
 
 function refusalNote({ reason, refused, wayOut, nearest }: NameRefusal, value: string) {
   const near = nearest.length === 0 ? "" : ` (near: ${nearest.join(", ")})`;
-  return { check: REFUSED[reason], severity: "ask" as const, field: "scientificName" as const, value, message: refused, wayOut: `${wayOut}${near}` };
+  return {
+    check: REFUSED[reason],
+    severity: "ask" as const,
+    field: "scientificName" as const,
+    value,
+    message: refused,
+    wayOut: `${wayOut}${near}`,
+  };
 }
 
 function noteOf({ code, found }: NameNote, value: string) {
-  return { check: `name_${code}`, severity: "note" as const, field: "scientificName" as const, value, message: `${NOTES[code]}: ${found}`, wayOut: "nothing to do if that is right" };
+  return {
+    check: `name_${code}`,
+    severity: "note" as const,
+    field: "scientificName" as const,
+    value,
+    message: `${NOTES[code]}: ${found}`,
+    wayOut: "nothing to do if that is right",
+  };
 }

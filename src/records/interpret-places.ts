@@ -69,8 +69,15 @@ export function readPlace(fields: PlaceFields, rules: PlacingRules): Place | Unp
     if (fields.decimalLatitude === "" && fields.easting === "") return { refused: place.refused, notes: [] };
   }
   if (fields.dataGeneralizations !== "" && generalisedRadius(fields.dataGeneralizations) === undefined)
-    return unplaced("generalised_without_size", "dataGeneralizations", fields.dataGeneralizations, "the place was coarsened, and the text names no size", "give the size of the cell, such as 10 km");
-  if (fields.decimalLatitude !== "" || fields.decimalLongitude !== "") return withNotes(placeFromCoordinates(fields, rules), notes);
+    return unplaced(
+      "generalised_without_size",
+      "dataGeneralizations",
+      fields.dataGeneralizations,
+      "the place was coarsened, and the text names no size",
+      "give the size of the cell, such as 10 km",
+    );
+  if (fields.decimalLatitude !== "" || fields.decimalLongitude !== "")
+    return withNotes(placeFromCoordinates(fields, rules), notes);
   if (fields.easting !== "" || fields.northing !== "") return withNotes(placeFromProjected(fields, rules), notes);
   return unplaced("place_empty", "gridReference", "", "no place is given", "give a grid reference or coordinates");
 }
@@ -89,33 +96,48 @@ export async function interpretPlaces(database: Database, rulesOf: ReadonlyMap<s
   const notes = new NoteRows("place_id");
   const waiting: Waiting[] = [];
   const points = new Map<string, number>();
-  await database.batches(`SELECT place_id, source, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`, (columns, size) => {
-    const rows = emptyRows();
-    for (let index = 0; index < size; index += 1) {
-      const source = String(columns["source"]?.[index]);
-      const rules = rulesOf.get(source);
-      if (rules === undefined) continue;
-      const id = Number(columns["place_id"]?.[index]);
-      const place = readPlace(fieldsAt(columns, index), rules);
-      notes.add(id, isUnplaced(place) ? [place.refused, ...place.notes] : place.notes);
-      if (isUnplaced(place)) {
-        pushRefused(rows, id, place.refused.check);
-        continue;
+  await database.batches(
+    `SELECT place_id, source, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`,
+    (columns, size) => {
+      const rows = emptyRows();
+      for (let index = 0; index < size; index += 1) {
+        const source = String(columns["source"]?.[index]);
+        const rules = rulesOf.get(source);
+        if (rules === undefined) continue;
+        const id = Number(columns["place_id"]?.[index]);
+        const place = readPlace(fieldsAt(columns, index), rules);
+        notes.add(id, isUnplaced(place) ? [place.refused, ...place.notes] : place.notes);
+        if (isUnplaced(place)) {
+          pushRefused(rows, id, place.refused.check);
+          continue;
+        }
+        if (place.shape.kind === "circle") points.set(source, (points.get(source) ?? 0) + 1);
+        const disguise = squareInDisguise(place);
+        if (disguise !== undefined && disguise.chance > CERTAIN_CHANCE) waiting.push({ id, source, place, disguise });
+        else
+          pushPlace(
+            rows,
+            id,
+            disguise === undefined ? place : asSquare(place, disguise),
+            rules,
+            disguise !== undefined,
+          );
       }
-      if (place.shape.kind === "circle") points.set(source, (points.get(source) ?? 0) + 1);
-      const disguise = squareInDisguise(place);
-      if (disguise !== undefined && disguise.chance > CERTAIN_CHANCE) waiting.push({ id, source, place, disguise });
-      else pushPlace(rows, id, disguise === undefined ? place : asSquare(place, disguise), rules, disguise !== undefined);
-    }
-    filler.add(rows);
-  });
+      filler.add(rows);
+    },
+  );
   addWaiting(filler, waiting, points, rulesOf);
   filler.done();
   await notes.writeTo(database, "place_notes");
 }
 
 /** Settles points whose disguise chance could explain: squares only where their source has far more of them than chance gives. */
-function addWaiting(filler: TableFiller, waiting: Waiting[], points: ReadonlyMap<string, number>, rulesOf: ReadonlyMap<string, PlacingRules>): void {
+function addWaiting(
+  filler: TableFiller,
+  waiting: Waiting[],
+  points: ReadonlyMap<string, number>,
+  rulesOf: ReadonlyMap<string, PlacingRules>,
+): void {
   const kind = ({ source, disguise }: Waiting) => `${source} ${disguise.square.size}`;
   const seen = new Map<string, { count: number; expected: number }>();
   for (const one of waiting) {
@@ -138,15 +160,22 @@ function addWaiting(filler: TableFiller, waiting: Waiting[], points: ReadonlyMap
 /** A disguise never makes a place finer: a point known only to 5 km is no kilometre square, wherever it stands. */
 function asSquare(place: Place, disguise: Disguise): Place {
   const finer = place.shape.kind === "circle" && place.shape.radius > disguise.square.size / Math.SQRT2 + place.blur;
-  return finer && place.radiusFrom !== "default" && place.radiusFrom !== "digits" ? place : { ...place, shape: { kind: "square", square: disguise.square } };
+  return finer && place.radiusFrom !== "default" && place.radiusFrom !== "digits"
+    ? place
+    : { ...place, shape: { kind: "square", square: disguise.square } };
 }
 
 function emptyRows(): Record<keyof typeof COLUMNS, Cell[]> {
-  return Object.fromEntries(Object.keys(COLUMNS).map((name) => [name, []])) as unknown as Record<keyof typeof COLUMNS, Cell[]>;
+  return Object.fromEntries(Object.keys(COLUMNS).map((name) => [name, []])) as unknown as Record<
+    keyof typeof COLUMNS,
+    Cell[]
+  >;
 }
 
 function fieldsAt(columns: Record<string, unknown[]>, index: number): PlaceFields {
-  return Object.fromEntries(FIELDS.map((field) => [field, String(columns[field]?.[index] ?? "")])) as unknown as PlaceFields;
+  return Object.fromEntries(
+    FIELDS.map((field) => [field, String(columns[field]?.[index] ?? "").trim()]),
+  ) as unknown as PlaceFields;
 }
 
 function pushRefused(rows: Record<keyof typeof COLUMNS, Cell[]>, id: number, check: string): void {
@@ -155,9 +184,16 @@ function pushRefused(rows: Record<keyof typeof COLUMNS, Cell[]>, id: number, che
   rows.refused[rows.refused.length - 1] = check;
 }
 
-function pushPlace(rows: Record<keyof typeof COLUMNS, Cell[]>, id: number, place: Place, rules: PlacingRules, inDisguise: boolean): void {
+function pushPlace(
+  rows: Record<keyof typeof COLUMNS, Cell[]>,
+  id: number,
+  place: Place,
+  rules: PlacingRules,
+  inDisguise: boolean,
+): void {
   const hectad = supportedSquare(place, 10_000, rules.minimumOverlap);
-  const tetrad: Support = hectad.code === null ? { code: null, reason: hectad.reason } : supportedSquare(place, 2_000, rules.minimumOverlap);
+  const tetrad: Support =
+    hectad.code === null ? { code: null, reason: hectad.reason } : supportedSquare(place, 2_000, rules.minimumOverlap);
   const atHalf = tetrad.code === null && place.shape.kind === "circle" ? supportedSquare(place, 2_000, 0.5) : tetrad;
   const grid: GridId = place.territory.grid.id;
   const row: Record<keyof typeof COLUMNS, Cell> = {

@@ -20,7 +20,8 @@ JOIN place_texts AS p
   AND p.northing = r.northing AND p."dataGeneralizations" = r."dataGeneralizations"
 JOIN date_texts AS d
   ON d.source = r.source AND d."eventDate" = r."eventDate" AND d.year = r.year AND d.month = r.month
-  AND d.day = r.day AND d."verbatimEventDate" = r."verbatimEventDate"
+  AND d.day = r.day AND d."startDayOfYear" = r."startDayOfYear" AND d."endDayOfYear" = r."endDayOfYear"
+  AND d."verbatimEventDate" = r."verbatimEventDate"
 JOIN name_texts AS n
   ON n."scientificName" = r."scientificName" AND n."identificationQualifier" = r."identificationQualifier"
 JOIN kind_texts AS k

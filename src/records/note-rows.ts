@@ -12,7 +12,10 @@ interface Note {
 /** Gathers notes on distinct values and writes them as one table, keyed by the value's id. */
 export class NoteRows {
   readonly #key: string;
-  readonly #rows: Record<"key" | "check_name" | "severity" | "field" | "value" | "message" | "way_out", (string | number)[]> = {
+  readonly #rows: Record<
+    "key" | "check_name" | "severity" | "field" | "value" | "message" | "way_out",
+    (string | number)[]
+  > = {
     key: [],
     check_name: [],
     severity: [],
@@ -40,7 +43,13 @@ export class NoteRows {
 
   async writeTo(database: Database, table: string): Promise<void> {
     const filler = await database.fill(table, {
-      [this.#key]: "integer", check_name: "text", severity: "text", field: "text", value: "text", message: "text", way_out: "text",
+      [this.#key]: "integer",
+      check_name: "text",
+      severity: "text",
+      field: "text",
+      value: "text",
+      message: "text",
+      way_out: "text",
     });
     const { key, ...others } = this.#rows;
     filler.add({ [this.#key]: key, ...others });

@@ -1,5 +1,5 @@
-import { isRefusal } from "../grids/grid.ts";
 import type { Square } from "../grids/grid.ts";
+import { isRefusal } from "../grids/grid.ts";
 import { readReference } from "../grids/reference.ts";
 import { type Place, type PlacingRules, type PlacingTerritory, type Unplaced, unplaced } from "./place.ts";
 
@@ -11,7 +11,8 @@ import { type Place, type PlacingRules, type PlacingTerritory, type Unplaced, un
 export function placeFromReference(text: string, rules: PlacingRules): Place | Unplaced {
   const grids = [...new Set(rules.territories.map((territory) => territory.grid))];
   const square = readReference(text, grids);
-  if (isRefusal(square)) return unplaced("grid_reference_unreadable", "gridReference", text, square.refused, square.wayOut);
+  if (isRefusal(square))
+    return unplaced("grid_reference_unreadable", "gridReference", text, square.refused, square.wayOut);
   const territory = territoryOfSquare(square, rules.territories);
   if (territory === undefined)
     return unplaced(
@@ -22,14 +23,40 @@ export function placeFromReference(text: string, rules: PlacingRules): Place | U
       "check the letters; across a border the other territory's grid is used",
     );
   const [longitude, latitude] = territory.grid.unproject(centre(square));
-  return { territory, shape: { kind: "square", square }, longitude, latitude, from: "grid reference", radiusFrom: "", blur: 0, notes: [] };
+  return {
+    territory,
+    shape: { kind: "square", square },
+    longitude,
+    latitude,
+    from: "grid reference",
+    radiusFrom: "",
+    blur: 0,
+    notes: [],
+  };
 }
 
 /** The territory of a square's grid that holds its centre, else one that holds a corner or the middle of a side. */
-export function territoryOfSquare(square: Square, territories: readonly PlacingTerritory[]): PlacingTerritory | undefined {
+export function territoryOfSquare(
+  square: Square,
+  territories: readonly PlacingTerritory[],
+): PlacingTerritory | undefined {
   const own = territories.filter((territory) => territory.grid.id === square.grid);
-  for (const [east, north] of [[0.5, 0.5], [0, 0], [1, 0], [0, 1], [1, 1], [0.5, 0], [0.5, 1], [0, 0.5], [1, 0.5]] as const) {
-    const point = { crs: square.crs, easting: square.easting + east * square.size, northing: square.northing + north * square.size };
+  for (const [east, north] of [
+    [0.5, 0.5],
+    [0, 0],
+    [1, 0],
+    [0, 1],
+    [1, 1],
+    [0.5, 0],
+    [0.5, 1],
+    [0, 0.5],
+    [1, 0.5],
+  ] as const) {
+    const point = {
+      crs: square.crs,
+      easting: square.easting + east * square.size,
+      northing: square.northing + north * square.size,
+    };
     for (const territory of own) {
       const [longitude, latitude] = territory.grid.unproject(point);
       if (territory.holds(longitude, latitude)) return territory;

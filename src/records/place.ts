@@ -73,6 +73,13 @@ export function isUnplaced(answer: Place | Unplaced): answer is Unplaced {
 }
 
 /** Shorthand for a note that keeps a record from being placed. */
-export function unplaced(check: string, field: RecordField, value: string, message: string, wayOut: string, notes: PlaceNote[] = []): Unplaced {
+export function unplaced(
+  check: string,
+  field: RecordField,
+  value: string,
+  message: string,
+  wayOut: string,
+  notes: PlaceNote[] = [],
+): Unplaced {
   return { refused: { check, severity: "ask", field, value, message, wayOut }, notes };
 }

@@ -9,14 +9,20 @@ import { statedNumber } from "./stated-number.ts";
  * @param digits uncertainty in metres that the digits as written can carry
  * @param notes where something is to be said, a note is added
  */
-export function radiusOf(fields: PlaceFields, rules: PlacingRules, digits: number, notes: PlaceNote[]): { radius: number; from: Place["radiusFrom"] } {
+export function radiusOf(
+  fields: PlaceFields,
+  rules: PlacingRules,
+  digits: number,
+  notes: PlaceNote[],
+): { radius: number; from: Place["radiusFrom"] } {
   const stated = statedRadius(fields.coordinateUncertaintyInMeters, notes);
   const generalised = generalisedRadius(fields.dataGeneralizations);
   const candidates: [number, Place["radiusFrom"]][] = [[digits, "digits"]];
   if (generalised !== undefined) candidates.push([generalised, "generalisation"]);
   if (stated !== undefined) candidates.push([stated, "stated"]);
   if (rules.sourceUncertainty !== undefined) candidates.push([rules.sourceUncertainty, "source"]);
-  if (stated === undefined && rules.sourceUncertainty === undefined) candidates.push([rules.defaultUncertainty, "default"]);
+  if (stated === undefined && rules.sourceUncertainty === undefined)
+    candidates.push([rules.defaultUncertainty, "default"]);
   const [radius, from] = candidates.reduce((largest, other) => (other[0] >= largest[0] ? other : largest));
   return { radius, from };
 }
@@ -30,7 +36,10 @@ function statedRadius(text: string, notes: PlaceNote[]): number | undefined {
     severity: "note",
     field: "coordinateUncertaintyInMeters",
     value: text,
-    message: metres === 0 ? "is zero, which no place has; it was taken as not stated" : "is not a number of metres from 1 on; it was taken as not stated",
+    message:
+      metres === 0
+        ? "is zero, which no place has; it was taken as not stated"
+        : "is not a number of metres from 1 on; it was taken as not stated",
     wayOut: "leave it empty where it is not known",
   });
   return undefined;

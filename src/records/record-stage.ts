@@ -6,6 +6,7 @@ import { resolveCrs } from "../geodesy/resolve-crs.ts";
 import { inTerritory, makeTerritory } from "../geodesy/territory.ts";
 import { gridNamed } from "../grids/index.ts";
 import { Mistake } from "../mistake.ts";
+import { casteVocabulary, possibleCastes } from "../scheme/caste-vocabulary.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { type DatingRules, dayOf, interpretDates } from "./interpret-dates.ts";
 import { interpretKinds } from "./interpret-kinds.ts";
@@ -113,7 +114,10 @@ function datingRules({ settings }: Scheme): Map<string, DatingRules> {
 }
 
 async function fillTaxonCastes(database: Database, scheme: Scheme): Promise<void> {
-  const pairs = scheme.taxa.flatMap((taxon) => taxon.castes.map((caste) => [taxon.taxonID, caste] as const));
+  const vocabulary = casteVocabulary(scheme.settings);
+  const pairs = scheme.taxa.flatMap((taxon) =>
+    possibleCastes(taxon.castes, vocabulary).map((caste) => [taxon.taxonID, caste] as const),
+  );
   const filler = await database.fill("taxon_castes", { taxon_id: "text", caste: "text" });
   filler.add({ taxon_id: pairs.map(([taxon]) => taxon), caste: pairs.map(([, caste]) => caste) });
   filler.done();

@@ -20,19 +20,33 @@ export function sourceFiles(folder: string, sources: readonly SourceSetting[]): 
     [source.files].flat().flatMap((pattern) => {
       const names = expand(folder, pattern);
       if (names.length === 0)
-        throw new Mistake(`source ${source.id}`, `names ${pattern}, and no such file is in ${folder}`, "correct files, or put the records there", { file: "atlas.yaml" });
+        throw new Mistake(
+          `source ${source.id}`,
+          `names ${pattern}, and no such file is in ${folder}`,
+          "correct files, or put the records there",
+          { file: "atlas.yaml" },
+        );
       return names.map((name) => ({ source, path: join(folder, name), name }));
     }),
   );
   const twice = files.find(({ name }, index) => files.findIndex((other) => other.name === name) !== index);
-  if (twice !== undefined) throw new Mistake(`file ${twice.name}`, "belongs to two sources", "name it in one of them only", { file: "atlas.yaml" });
+  if (twice !== undefined)
+    throw new Mistake(`file ${twice.name}`, "belongs to two sources", "name it in one of them only", {
+      file: "atlas.yaml",
+    });
   return files;
 }
 
 function expand(folder: string, pattern: string): string[] {
   if (!pattern.includes("*")) return existsSync(join(folder, pattern)) ? [pattern] : [];
   const within = dirname(pattern);
-  const expression = new RegExp(`^${pattern.slice(within === "." ? 0 : within.length + 1).split("*").map((part) => part.replaceAll(/[.+?^${}()|[\]\\]/g, "\\$&")).join(".*")}$`);
+  const expression = new RegExp(
+    `^${pattern
+      .slice(within === "." ? 0 : within.length + 1)
+      .split("*")
+      .map((part) => part.replaceAll(/[.+?^${}()|[\]\\]/g, "\\$&"))
+      .join(".*")}$`,
+  );
   const place = join(folder, within);
   if (!existsSync(place)) return [];
   return readdirSync(place, { withFileTypes: true })

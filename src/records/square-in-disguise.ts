@@ -1,5 +1,5 @@
-import type { Place } from "./place.ts";
 import type { Square, SquareSize } from "../grids/grid.ts";
+import type { Place } from "./place.ts";
 
 /** Sizes of square a point may stand for, largest first. */
 export const DISGUISE_SIZES: readonly SquareSize[] = [10_000, 5_000, 2_000, 1_000, 100];
@@ -23,11 +23,15 @@ export function squareInDisguise(place: Place): Disguise | undefined {
   for (const size of DISGUISE_SIZES) {
     const chance = Math.min(1, 2 * ((2 * place.blur) / size) ** 2);
     const half = size / 2;
-    const atCentre = offset(point.easting - half, size) <= place.blur && offset(point.northing - half, size) <= place.blur;
+    const atCentre =
+      offset(point.easting - half, size) <= place.blur && offset(point.northing - half, size) <= place.blur;
     const atCorner = offset(point.easting, size) <= place.blur && offset(point.northing, size) <= place.blur;
     if (!atCentre && !atCorner) continue;
     const shift = atCentre ? 0 : place.blur;
-    const square = place.territory.grid.squareAt({ crs: point.crs, easting: point.easting + shift, northing: point.northing + shift }, size);
+    const square = place.territory.grid.squareAt(
+      { crs: point.crs, easting: point.easting + shift, northing: point.northing + shift },
+      size,
+    );
     if (square !== undefined) return { square, chance };
   }
   return undefined;

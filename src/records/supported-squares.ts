@@ -22,7 +22,9 @@ export function supportedSquare(place: Place, resolution: SquareSize, minimumOve
     const { square } = place.shape;
     if (square.size > resolution) return { code: null, reason: `named a square of ${sizeInWords(square.size)}` };
     const parent = parentOf(grid, square, resolution);
-    return parent === undefined ? { code: null, reason: `named a square of ${sizeInWords(square.size)}` } : { code: grid.format(parent), reason: "" };
+    return parent === undefined
+      ? { code: null, reason: `named a square of ${sizeInWords(square.size)}` }
+      : { code: grid.format(parent), reason: "" };
   }
   const { point, radius } = place.shape;
   const square = grid.squareAt(point, resolution);
@@ -30,8 +32,18 @@ export function supportedSquare(place: Place, resolution: SquareSize, minimumOve
   const share =
     minimumOverlap * Math.PI * radius * radius > resolution * resolution
       ? 0
-      : shareOfCircleInRectangle(point.easting, point.northing, radius, square.easting, square.northing, square.easting + resolution, square.northing + resolution);
-  return share >= minimumOverlap ? { code: grid.format(square), reason: "" } : { code: null, reason: "too imprecise: its circle reaches into other squares" };
+      : shareOfCircleInRectangle(
+          point.easting,
+          point.northing,
+          radius,
+          square.easting,
+          square.northing,
+          square.easting + resolution,
+          square.northing + resolution,
+        );
+  return share >= minimumOverlap
+    ? { code: grid.format(square), reason: "" }
+    : { code: null, reason: "too imprecise: its circle reaches into other squares" };
 }
 
 /** The unit a visit happens in: the 1 km square of the place where it is known that well, else the place's own square. */

@@ -81,7 +81,7 @@ function checklistOf(taxa: (ChecklistRow & { row: number })[], settings: Setting
       authorship: taxon.scientificNameAuthorship,
       rank: taxon.taxonRank,
       synonyms: taxon.synonyms,
-      vernacular: Object.fromEntries(taxon.vernacularNames.map(({ language, name }) => [language, name])),
+      vernacular: namesByLanguage(taxon),
       within: taxon.within,
       castes: taxon.castes,
     })),
@@ -95,6 +95,13 @@ function checklistOf(taxa: (ChecklistRow & { row: number })[], settings: Setting
     });
   }
   return checklist;
+}
+
+/** All names of each language, for a taxon may have several in one. */
+function namesByLanguage({ vernacularNames }: ChecklistRow): Record<string, string[]> {
+  const names: Record<string, string[]> = {};
+  for (const { language, name } of vernacularNames) (names[language] ??= []).push(name);
+  return names;
 }
 
 function charactersOf(folder: string, taxa: ChecklistRow[]): CharacterRow[] {

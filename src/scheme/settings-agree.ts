@@ -28,6 +28,14 @@ export function checkSettings(settings: Settings): void {
     "caste",
     settings.castes.map((caste) => caste.id),
   );
+  for (const { id, within } of settings.castes)
+    if (within !== undefined && !settings.castes.some((caste) => caste.id === within))
+      throw new Mistake(
+        `caste ${id}`,
+        `is within “${within}”, which is no caste`,
+        "name another caste, or leave within out",
+        where,
+      );
   settings.periods.forEach((period, index) => {
     const earlier = settings.periods[index - 1];
     if (period.from === null && index > 0)

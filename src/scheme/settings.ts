@@ -48,6 +48,8 @@ export const RECORD_FIELDS = [
   "year",
   "month",
   "day",
+  "startDayOfYear",
+  "endDayOfYear",
   "verbatimEventDate",
   "gridReference",
   "decimalLatitude",
@@ -109,7 +111,11 @@ export const SourceSetting = z.strictObject({
     .default({})
     .describe("a value for every row that has none"),
   encoding: z.enum(["utf-8", "utf-16le", "utf-16be", "windows-1252"]).optional().describe("detected where not given"),
-  delimiter: z.string().length(1).optional().describe("detected where not given"),
+  delimiter: z
+    .string()
+    .regex(/^[^"\r\n]$/, 'write one character, in quotation marks: ",", ";", "|" or "\\t"')
+    .optional()
+    .describe("detected where not given"),
   project: z.string().default(""),
   aim: z
     .enum(["all species", "target species"])
@@ -220,7 +226,16 @@ export const Settings = z.strictObject({
     })
     .default({}),
   castes: z
-    .array(z.strictObject({ id: identifier, label: z.string(), words: z.array(z.string()).min(1) }))
+    .array(
+      z.strictObject({
+        id: identifier,
+        label: z.string(),
+        words: z.array(z.string()).min(1),
+        within: identifier
+          .optional()
+          .describe("the wider caste it is part of; queen and worker are part of female where there is one"),
+      }),
+    )
     .default([])
     .describe("stages, sexes and castes that are told apart, and the words records use for them"),
   first_seen: z
