@@ -1,5 +1,6 @@
 import { cpSync, existsSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
+import { Mistake } from "../mistake.ts";
 import { AccountingFile } from "../publishing/contracts.ts";
 import { publish } from "../publishing/publish.ts";
 import { type Answer, answerOf } from "./answer.ts";
@@ -8,6 +9,9 @@ import { type Measured, measureScheme, type RunOptions } from "./pipeline.ts";
 import { renderSite } from "./render-site.ts";
 import { codeHash, hashOf } from "./stages.ts";
 import { refuseForeignFolder, swapIn } from "./swap-in.ts";
+
+/** Folder of the newest edition's tables, beside the one named for the edition. */
+const LATEST = "latest";
 
 /** What a build is given beside what every run is. */
 export interface BuildOptions extends RunOptions {
@@ -29,11 +33,14 @@ export async function buildAtlas({ out, base, ...options }: BuildOptions): Promi
   try {
     const published = await publishStep(measured, options);
     const site = await renderStep(measured, options, { published, base });
-    const whole = join(options.workFolder, "whole");
-    rmSync(whole, { recursive: true, force: true });
-    for (const part of [site.folder]) cpSync(join(part, "pages"), whole, { recursive: true });
-    for (const part of ["data", "map"]) cpSync(join(published.folder, part), join(whole, part), { recursive: true });
-    swapIn(whole, out);
+    swapIn(
+      assemble(options.workFolder, {
+        pages: join(site.folder, "pages"),
+        published: published.folder,
+        edition: measured.scheme.settings.edition.id,
+      }),
+      out,
+    );
     measured.stages.forgetOthers();
     const accounting = AccountingFile.parse(
       JSON.parse(readFileSync(join(published.folder, "accounting.json"), "utf8")),
@@ -44,7 +51,21 @@ export async function buildAtlas({ out, base, ...options }: BuildOptions): Promi
   }
 }
 
+/** Lays pages and tables together in one folder; `data/latest` is a copy of the edition's, for addresses that stay. */
+function assemble(
+  workFolder: string,
+  { pages, published, edition }: { pages: string; published: string; edition: string },
+): string {
+  const whole = join(workFolder, "whole");
+  rmSync(whole, { recursive: true, force: true });
+  cpSync(pages, whole, { recursive: true });
+  for (const part of ["data", "map"]) cpSync(join(published, part), join(whole, part), { recursive: true });
+  cpSync(join(whole, "data", edition), join(whole, "data", LATEST), { recursive: true });
+  return whole;
+}
+
 async function publishStep({ scheme, database, stages, key, read }: Measured, { progress }: RunOptions) {
+  refuseContent(scheme);
   const step = progress.step("publish", counted(scheme.taxa.length, "taxon", "taxa"));
   const { folder: _, checklist: __, ...texts } = scheme;
   const inputs = [
@@ -63,13 +84,30 @@ async function publishStep({ scheme, database, stages, key, read }: Measured, { 
   return stage;
 }
 
+/** @throws {Mistake} where the settings name a base map that is not there, or an edition whose name has another meaning */
+function refuseContent({ folder, settings }: Measured["scheme"]): void {
+  const where = { file: "atlas.yaml" };
+  if (settings.edition.id.toLowerCase() === LATEST)
+    throw new Mistake(
+      "edition.id",
+      `is ${LATEST}, which always names the newest`,
+      "give the edition a name of its own",
+      where,
+    );
+  const missing = basemapFiles(settings).find((file) => !existsSync(join(folder, file)));
+  if (missing !== undefined)
+    throw new Mistake(`basemap ${missing}`, `is not in ${folder}`, "add it, or correct its name", where);
+}
+
+function basemapFiles({ basemap }: Measured["scheme"]["settings"]): string[] {
+  if (basemap === undefined) return [];
+  const { land, lakes, borders, detail, licence_file } = basemap;
+  return [land, lakes, borders, detail, licence_file].filter((file) => file !== undefined);
+}
+
 /** Content hashes of files that are published as they are. */
-function contentFiles({ folder, settings: { basemap } }: Measured["scheme"]): string[] {
-  const files =
-    basemap === undefined ? [] : [basemap.land, basemap.lakes, basemap.borders, basemap.detail, basemap.licence_file];
-  return files.flatMap((file) =>
-    file !== undefined && existsSync(join(folder, file)) ? hashOf([readFileSync(join(folder, file), "utf8")]) : [],
-  );
+function contentFiles({ folder, settings }: Measured["scheme"]): string[] {
+  return basemapFiles(settings).map((file) => hashOf([readFileSync(join(folder, file), "utf8")]));
 }
 
 async function renderStep(

@@ -210,7 +210,12 @@ function prepare(options: Pick<Options, "content" | "memory" | "quiet">): {
     colour: terminal.colour,
     columns: terminal.columns,
   });
-  return { content, workFolder, memory: options.memory, progress, free: lockFolder(workFolder) };
+  const unlock = lockFolder(workFolder);
+  const free = () => {
+    progress.close();
+    unlock();
+  };
+  return { content, workFolder, memory: options.memory, progress, free };
 }
 
 function print(answer: Answer, options: Options): void {
@@ -226,17 +231,25 @@ export async function main(words: readonly string[]): Promise<void> {
   try {
     await program().parseAsync([...words], { from: "user" });
   } catch (error) {
-    if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? EXIT.done : EXIT.mistake;
-    else if (error instanceof Mistake) {
-      process.stderr.write(`${error.message}\n`);
-      process.exitCode = EXIT.mistake;
-    } else {
-      process.stderr.write(
-        `Something failed that should not. Please report it with the lines below.\n${error instanceof Error ? error.stack : String(error)}\n`,
-      );
-      process.exitCode = EXIT.failed;
-    }
+    process.exitCode = tell(error);
   }
+}
+
+/** Says on stderr what went wrong, and gives the exit code. Commander has said its own already. */
+function tell(error: unknown): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.mistake;
+  if (error instanceof Mistake) {
+    process.stderr.write(`${error.message}\n`);
+    return EXIT.mistake;
+  }
+  if (error instanceof Error && /^Out of Memory Error/.test(error.message)) {
+    process.stderr.write(`the records do not fit in the memory they may use; give more with --memory\n`);
+    return EXIT.mistake;
+  }
+  process.stderr.write(
+    `Something failed that should not. Please report it with the lines below.\n${error instanceof Error ? error.stack : String(error)}\n`,
+  );
+  return EXIT.failed;
 }
 
 await main(process.argv.slice(2));

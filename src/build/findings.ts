@@ -1,5 +1,6 @@
 import type { Database } from "../engine/database.ts";
 import { sqlText } from "../engine/database.ts";
+import { defused } from "../publishing/write-tables.ts";
 import type { ReadFile } from "../records/raw-records.ts";
 
 /** Lays findings about files and rows beside those about records: view `all_findings`, one row a finding. */
@@ -37,14 +38,19 @@ export async function gatherFindings(database: Database, files: readonly ReadFil
   );
 }
 
-/** Writes every finding as a CSV for the scheme's own eyes: it quotes its records, so it is never published. */
+/**
+ * Writes every finding as a CSV for the scheme's own eyes: it quotes its records, so it is never published. No cell
+ * begins like a formula.
+ *
+ * @returns how many findings there are
+ */
 export async function writeFindings(database: Database, file: string): Promise<number> {
-  const safe = ["field", "value", "message", "way_out"].map(
-    (name) => `CASE WHEN regexp_matches(${name}, '^[=+@\\t\\r-]') THEN '''' || ${name} ELSE ${name} END AS ${name}`,
-  );
+  const safe = ["source", "file", "field", "value", "message", "way_out"];
+  const columns = safe.map((name) => `${defused(name)} AS ${name}`);
+  columns.splice(2, 0, "row");
   await database.run(
-    `COPY (SELECT severity, check_name AS "check", source, file, row, ${safe.join(", ")} FROM all_findings
-     ORDER BY CASE severity WHEN 'blocks' THEN 0 WHEN 'ask' THEN 1 ELSE 2 END, check_name, source, file, row, field) TO ${sqlText(file)} (FORMAT csv, HEADER)`,
+    `COPY (SELECT severity, check_name AS "check", ${columns.join(", ")} FROM all_findings
+     ORDER BY CASE severity WHEN 'blocks' THEN 0 WHEN 'ask' THEN 1 ELSE 2 END, check_name, source, file, all_findings.row, field, value, message) TO ${sqlText(file)} (FORMAT csv, HEADER)`,
   );
   const [counted] = await database.rows<{ findings: number }>("SELECT count(*) AS findings FROM all_findings");
   return counted?.findings ?? 0;

@@ -10,7 +10,8 @@ import { counted } from "./counted.ts";
 import { gatherFindings } from "./findings.ts";
 import type { Progress } from "./progress.ts";
 import { type ReadStage, readAll } from "./read-stage.ts";
-import { hashOf, openStages, type Stages } from "./stages.ts";
+import { interpretInputs, measureInputs } from "./stage-inputs.ts";
+import { openStages, type Stages } from "./stages.ts";
 
 /** What a run is given. */
 export interface RunOptions {
@@ -18,7 +19,10 @@ export interface RunOptions {
   content: string;
   /** A folder of ours for stage results and temporary files. */
   workFolder: string;
+  /** Most memory for the records, such as "2GB"; the engine's own default without. */
   memory?: string | undefined;
+  /** How many threads the engine may use; all of the machine's without. */
+  threads?: number | undefined;
   progress: Progress;
 }
 
@@ -35,45 +39,33 @@ export interface Measured {
 
 /**
  * Runs the record stages of a scheme: read, interpret, measure. What has not changed since the last run is taken up.
+ * The caller closes the database.
  *
  * @throws {Mistake} for what is wrong with the scheme's settings and content
+ * @example const { database, scheme } = await measureScheme({ content: "content", workFolder: ".build/content", progress })
  */
-export async function measureScheme({ content, workFolder, memory, progress }: RunOptions): Promise<Measured> {
+export async function measureScheme({ content, workFolder, memory, threads, progress }: RunOptions): Promise<Measured> {
   const scheme = readScheme(content);
-  const { settings } = scheme;
   mkdirSync(workFolder, { recursive: true });
   const spillFolder = join(workFolder, "spill");
   rmSync(spillFolder, { recursive: true, force: true });
-  const database = await openDatabase({ spillFolder, ...(memory === undefined ? {} : { memory }) });
-  const stages = openStages(workFolder);
-  const read = await readStep(database, stages, scheme, progress);
-  const interpreted = await interpretStep(database, stages, scheme, read, progress);
-  const recordsOf = totals(read, (file) => file.result.records);
-  await openTables(database, interpreted.folder, RECORD_TABLES);
-  await gatherFindings(database, read.files);
-  const measuring = progress.step("measure", counted(scheme.taxa.length, "taxon", "taxa"));
-  const measured = await stages.reuse(
-    "measured",
-    [interpreted.key, JSON.stringify([settings, scheme.taxa, scheme.landSquares])],
-    async (folder) => {
-      await measure(
-        database,
-        scheme,
-        totals(read, (file) => file.result.unreadable),
-      );
-      await saveTables(database, folder, MEASURE_TABLES);
-    },
-  );
-  await dropTables(database, MEASURE_TABLES);
-  await openTables(database, measured.folder, MEASURE_TABLES);
-  const [squares] = await database.rows<{ hectads: number; tetrads: number }>(
-    "SELECT count(*) FILTER (resolution_m = 10000) AS hectads, count(*) FILTER (resolution_m = 2000) AS tetrads FROM visited_squares",
-  );
-  measuring.done(
-    `${counted(squares?.hectads ?? 0, "10 km square")}, ${counted(squares?.tetrads ?? 0, "2 km square")}`,
-    { reused: measured.reused },
-  );
-  return { scheme, database, stages, read: recordsOf, key: hashOf([measured.key]) };
+  const database = await openDatabase({
+    spillFolder,
+    ...(memory === undefined ? {} : { memory }),
+    ...(threads === undefined ? {} : { threads }),
+  });
+  try {
+    const stages = openStages(workFolder);
+    const read = await readStep(database, stages, scheme, progress);
+    const interpreted = await interpretStep(database, stages, scheme, read, progress);
+    await openTables(database, interpreted.folder, RECORD_TABLES);
+    await gatherFindings(database, read.files);
+    const key = await measureStep(database, stages, scheme, { interpreted: interpreted.key, read }, progress);
+    return { scheme, database, stages, read: totals(read, (file) => file.result.records), key };
+  } catch (error) {
+    database.close();
+    throw error;
+  }
 }
 
 async function readStep(database: Database, stages: Stages, scheme: Scheme, progress: Progress): Promise<ReadStage> {
@@ -88,22 +80,7 @@ async function readStep(database: Database, stages: Stages, scheme: Scheme, prog
 async function interpretStep(database: Database, stages: Stages, scheme: Scheme, read: ReadStage, progress: Progress) {
   const records = read.files.reduce((sum, { result }) => sum + result.read + result.rescued.length, 0);
   const step = progress.step("interpret", counted(records, "record"));
-  const { placing, dates, season: _, ...rest } = scheme.settings;
-  const inputs = [
-    ...read.key,
-    JSON.stringify([
-      placing,
-      dates,
-      rest.periods,
-      rest.edition,
-      rest.excluded,
-      rest.castes,
-      rest.territories,
-      rest.sources,
-      scheme.taxa,
-      scheme.territories,
-    ]),
-  ];
+  const inputs = [...read.key, interpretInputs(scheme)];
   const stage = await stages.reuse("interpreted", inputs, async (folder) => {
     await interpretRecords(database, scheme, read.files, step.update);
     await saveTables(database, folder, RECORD_TABLES);
@@ -121,6 +98,29 @@ async function interpretStep(database: Database, stages: Stages, scheme: Scheme,
     { reused: stage.reused },
   );
   return stage;
+}
+
+async function measureStep(
+  database: Database,
+  stages: Stages,
+  scheme: Scheme,
+  { interpreted, read }: { interpreted: string; read: ReadStage },
+  progress: Progress,
+): Promise<string> {
+  const step = progress.step("measure", counted(scheme.taxa.length, "taxon", "taxa"));
+  const stage = await stages.reuse("measured", [interpreted, measureInputs(scheme)], async (folder) => {
+    const unreadable = totals(read, (file) => file.result.unreadable);
+    await measure(database, scheme, unreadable);
+    await saveTables(database, folder, MEASURE_TABLES);
+  });
+  await dropTables(database, MEASURE_TABLES);
+  await openTables(database, stage.folder, MEASURE_TABLES);
+  const [squares] = await database.rows<{ hectads: number; tetrads: number }>(
+    "SELECT count(*) FILTER (resolution_m = 10000) AS hectads, count(*) FILTER (resolution_m = 2000) AS tetrads FROM visited_squares",
+  );
+  const found = [counted(squares?.hectads ?? 0, "10 km square"), counted(squares?.tetrads ?? 0, "2 km square")];
+  step.done(found.join(", "), { reused: stage.reused });
+  return stage.key;
 }
 
 async function dropTables(database: Database, tables: readonly string[]): Promise<void> {

@@ -5,6 +5,7 @@ import type { ReadFile } from "../records/raw-records.ts";
 import { type FileRead, readDelimited } from "../records/read-delimited.ts";
 import type { SourceFile } from "../records/source-files.ts";
 import { readTextFacts } from "../records/text-file.ts";
+import { readInputs } from "./stage-inputs.ts";
 import type { Stages } from "./stages.ts";
 
 /** What the read stage gives: the files, a key of all their contents, and how many were read anew. */
@@ -26,7 +27,7 @@ export async function readAll(
     const facts = await readTextFacts(path);
     const { folder, reused, key } = await stages.reuse(
       "read",
-      [facts.sha256, name, JSON.stringify(source)],
+      [facts.sha256, name, readInputs(source)],
       async (target) => {
         const result = await readDelimited(database, {
           path,

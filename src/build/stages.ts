@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 
 /** Folders of code that decide what the record stages give: a change in any makes their results anew. */
@@ -54,10 +54,19 @@ export function hashOf(parts: readonly string[]): string {
   return hash.digest("hex");
 }
 
-/** Hash of all files of some folders of the program. */
+/**
+ * Hash of all files of some folders of the program, by path and content, and of the versions of what it depends on.
+ *
+ * @param folders below src, such as "records"; one that is not there counts for nothing
+ */
 export function codeHash(folders: readonly string[]): string {
   const root = fileURLToPath(new URL("../", import.meta.url));
-  return hashOf(folders.flatMap((folder) => filesUnder(join(root, folder)).map((file) => readFileSync(file, "utf8"))));
+  const { dependencies } = JSON.parse(readFileSync(join(root, "../package.json"), "utf8")) as { dependencies: object };
+  const files = folders.flatMap((folder) => filesUnder(join(root, folder)));
+  return hashOf([
+    JSON.stringify(dependencies),
+    ...files.flatMap((file) => [relative(root, file), readFileSync(file, "utf8")]),
+  ]);
 }
 
 function filesUnder(folder: string): string[] {

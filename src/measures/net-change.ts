@@ -10,7 +10,7 @@ const Z = 1.959963984540054;
  * @param gained squares newly found, a whole number from 0
  * @param lost squares not refound, a whole number from 0
  * @returns [low, high] in squares; [0, 0] where nothing changed
- * @example netChangeInterval(189, 90) // => [66, 129]
+ * @example netChangeInterval(189, 90) // => [67, 129]
  */
 export function netChangeInterval(gained: number, lost: number): [low: number, high: number] {
   const changed = gained + lost;

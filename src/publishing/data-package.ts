@@ -4,7 +4,11 @@ import { fieldsOf, type DownloadEntry } from "./write-tables.ts";
 import { publishedTable } from "./published-tables.ts";
 import { slugOf } from "./slug.ts";
 
-const MEDIA_TYPES: Record<string, string> = { csv: "text/csv", parquet: "application/vnd.apache.parquet", geojson: "application/geo+json" };
+const MEDIA_TYPES: Record<string, string> = {
+  csv: "text/csv",
+  parquet: "application/vnd.apache.parquet",
+  geojson: "application/geo+json",
+};
 
 /**
  * The description of the downloads as a Data Package 2.0 (https://datapackage.org): one tabular resource for each CSV
@@ -23,12 +27,22 @@ export function dataPackage(scheme: Scheme, files: readonly DownloadEntry[]): ob
     created: `${settings.edition.date}T00:00:00Z`,
     licenses: [{ name: licence.id, title: licence.title, ...(licence.url === "" ? {} : { path: licence.url }) }],
     sources: settings.sources.map((source) => ({ title: source.title || source.id })),
-    resources: files.filter(({ table }) => table !== "").map((file) => (file.format === "csv" ? tableResource(file, settings.invented) : plainResource(file))),
+    resources: files
+      .filter(({ table }) => table !== "")
+      .map((file) => (file.format === "csv" ? tableResource(file, settings.invented) : plainResource(file))),
   };
 }
 
 function plainResource({ path, title, format, bytes, sha256 }: DownloadEntry): object {
-  return { name: slugOf(path), path, title, format, mediatype: MEDIA_TYPES[format] ?? "application/octet-stream", bytes, hash: `sha256:${sha256}` };
+  return {
+    name: slugOf(path),
+    path,
+    title,
+    format,
+    mediatype: MEDIA_TYPES[format] ?? "application/octet-stream",
+    bytes,
+    hash: `sha256:${sha256}`,
+  };
 }
 
 function tableResource(file: DownloadEntry, invented: boolean): object {
@@ -46,7 +60,12 @@ function tableResource(file: DownloadEntry, invented: boolean): object {
       primaryKey: table.primaryKey,
       ...(table.foreignKeys.length === 0
         ? {}
-        : { foreignKeys: table.foreignKeys.map(({ fields, table: other, to }) => ({ fields, reference: { resource: other.replaceAll("_", "-"), fields: to } })) }),
+        : {
+            foreignKeys: table.foreignKeys.map(({ fields, table: other, to }) => ({
+              fields,
+              reference: { resource: other.replaceAll("_", "-"), fields: to },
+            })),
+          }),
     },
   };
 }

@@ -1,0 +1,52 @@
+import type { Scheme } from "../scheme/scheme.ts";
+import type { SourceSetting } from "../scheme/settings.ts";
+
+/**
+ * What reading a file depends on beside its bytes: its source's settings without those that are only shown.
+ *
+ * @example readInputs({ ...source, title: "Walks" }) === readInputs({ ...source, title: "Museum" }) // => true
+ */
+export function readInputs(source: SourceSetting): string {
+  const { title: _, licence: __, kind: ___, project: ____, aim: _____, target: ______, ...read } = source;
+  return JSON.stringify(read);
+}
+
+/** What interpreting depends on beside the rows read: rules of placing and dating, periods, castes, and the checklist's names. */
+export function interpretInputs({ settings, taxa, territories }: Scheme): string {
+  const { placing, dates, periods, edition, excluded, castes, sources } = settings;
+  const names = taxa.map(
+    ({
+      taxonID,
+      scientificName,
+      scientificNameAuthorship,
+      taxonRank,
+      synonyms,
+      vernacularNames,
+      within,
+      castes: own,
+    }) => [taxonID, scientificName, scientificNameAuthorship, taxonRank, synonyms, vernacularNames, within, own],
+  );
+  return JSON.stringify([
+    placing,
+    dates,
+    periods,
+    edition.date,
+    excluded,
+    castes,
+    sources.map(readInputs),
+    names,
+    territories,
+  ]);
+}
+
+/** What the measures depend on beside the interpreted records: compared periods, the coverage rule, aggregates and land. */
+export function measureInputs({ settings, taxa, landSquares }: Scheme): string {
+  const { periods, compared, coverage } = settings;
+  return JSON.stringify([
+    periods,
+    compared,
+    coverage,
+    taxa.map(({ taxonID, within }) => [taxonID, within]),
+    landSquares,
+  ]);
+}
