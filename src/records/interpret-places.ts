@@ -111,9 +111,10 @@ export async function interpretPlaces(database: Database, rulesOf: ReadonlyMap<s
           pushRefused(rows, id, place.refused.check);
           continue;
         }
-        if (place.shape.kind === "circle") points.set(source, (points.get(source) ?? 0) + 1);
+        const candidates = candidatesOf(source, place);
+        points.set(candidates, (points.get(candidates) ?? 0) + 1);
         const disguise = squareInDisguise(place);
-        if (disguise !== undefined && disguise.chance > CERTAIN_CHANCE) waiting.push({ id, source, place, disguise });
+        if (disguise !== undefined && disguise.chance >= CERTAIN_CHANCE) waiting.push({ id, source, place, disguise });
         else
           pushPlace(
             rows,
@@ -131,6 +132,11 @@ export async function interpretPlaces(database: Database, rulesOf: ReadonlyMap<s
   await notes.writeTo(database, "place_notes");
 }
 
+/** Places among which chance would have spread those in disguise: the source's points, or its squares of one size. */
+function candidatesOf(source: string, { shape }: Place): string {
+  return `${source} ${shape.kind === "square" ? shape.square.size : "points"}`;
+}
+
 /** Settles points whose disguise chance could explain: squares only where their source has far more of them than chance gives. */
 function addWaiting(
   filler: TableFiller,
@@ -138,12 +144,15 @@ function addWaiting(
   points: ReadonlyMap<string, number>,
   rulesOf: ReadonlyMap<string, PlacingRules>,
 ): void {
-  const kind = ({ source, disguise }: Waiting) => `${source} ${disguise.square.size}`;
+  const kind = ({ source, place, disguise }: Waiting) => `${candidatesOf(source, place)} ${disguise.square.size}`;
   const seen = new Map<string, { count: number; expected: number }>();
   for (const one of waiting) {
     const tally = seen.get(kind(one)) ?? { count: 0, expected: 0 };
     tally.count += 1;
-    tally.expected = Math.max(tally.expected, (points.get(one.source) ?? 0) * one.disguise.chance);
+    tally.expected = Math.max(
+      tally.expected,
+      (points.get(candidatesOf(one.source, one.place)) ?? 0) * one.disguise.chance,
+    );
     seen.set(kind(one), tally);
   }
   const rows = emptyRows();

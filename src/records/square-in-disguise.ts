@@ -14,11 +14,14 @@ export interface Disguise {
 /**
  * Looks whether a point stands on the centre or the south-west corner of a square, within the blur of its digits and
  * of the transform: many a square reaches a file as one of the two. A corner stands for the square to its north-east.
+ * Eastings and northings with trailing zeros, which are read as the square they are the corner of, may be the centre of
+ * a square ten times as large: 535000, 185000.
  *
- * @returns the largest such square, or undefined; always undefined for places that are squares already
+ * @returns the largest such square, or undefined; always undefined for squares named by a reference
  */
 export function squareInDisguise(place: Place): Disguise | undefined {
-  if (place.shape.kind === "square") return undefined;
+  if (place.shape.kind === "square")
+    return place.from === "easting and northing" ? centredSquare(place, place.shape.square) : undefined;
   const { point } = place.shape;
   for (const size of DISGUISE_SIZES) {
     const chance = Math.min(1, 2 * ((2 * place.blur) / size) ** 2);
@@ -35,6 +38,14 @@ export function squareInDisguise(place: Place): Disguise | undefined {
     if (square !== undefined) return { square, chance };
   }
   return undefined;
+}
+
+function centredSquare({ territory }: Place, square: Square): Disguise | undefined {
+  const size = DISGUISE_SIZES.find((larger) => larger === square.size * 10);
+  if (size === undefined || offset(square.easting - size / 2, size) > 0 || offset(square.northing - size / 2, size) > 0)
+    return undefined;
+  const larger = territory.grid.squareAt(square, size);
+  return larger === undefined ? undefined : { square: larger, chance: (square.size / size) ** 2 };
 }
 
 /** Distance to the nearest multiple of a size. */

@@ -100,7 +100,7 @@ function checklistOf(taxa: (ChecklistRow & { row: number })[], settings: Setting
 /** All names of each language, for a taxon may have several in one. */
 function namesByLanguage({ vernacularNames }: ChecklistRow): Record<string, string[]> {
   const names: Record<string, string[]> = {};
-  for (const { language, name } of vernacularNames) (names[language] ??= []).push(name);
+  for (const { language, name } of vernacularNames) names[language] = [...(names[language] ?? []), name];
   return names;
 }
 
