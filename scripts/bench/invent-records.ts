@@ -9,8 +9,8 @@ const HEADER =
   "occurrenceID,scientificName,eventDate,gridReference,decimalLatitude,decimalLongitude,geodeticDatum," +
   "coordinateUncertaintyInMeters,recordedBy,locality,lifeStage,individualCount,occurrenceRemarks";
 
-/** One place in so many records is another one: ten million records hold about a million places. */
-const RECORDS_A_PLACE = 6;
+/** Records for each place there is; a fifth of the places have half of the visits, and some have none. */
+const RECORDS_A_PLACE = 4;
 /** Mean number of records of one visit. */
 const RECORDS_A_VISIT = 5;
 const RECORDERS = 3_000;
@@ -66,7 +66,7 @@ export function inventRecords(
 
 /** Date, place, recorder and locality of one visit, as the cells stand in the file. */
 function visitText(random: Random, land: readonly LandTetrad[], places: number): string {
-  const place = Math.floor(random.next() ** 1.5 * places);
+  const place = Math.floor(random.next() ** 2.5 * places);
   const recorder = Math.floor(random.next() ** 2 * RECORDERS);
   return `${writtenDate(random)},${placeText(place, land)},invented-recorder-${recorder},invented place ${place % 50_000}`;
 }

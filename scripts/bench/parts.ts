@@ -9,7 +9,7 @@ import { type Database, openDatabase } from "../../src/engine/database.ts";
 import { openTables, saveTables } from "../../src/engine/saved-tables.ts";
 import { MEASURE_TABLES, measure } from "../../src/measures/measure-stage.ts";
 import { publish } from "../../src/publishing/publish.ts";
-import { interpretRecords, RECORD_TABLES } from "../../src/records/record-stage.ts";
+import { interpretRecords, openRecords, RECORD_TABLES } from "../../src/records/record-stage.ts";
 import { sourceFiles } from "../../src/records/source-files.ts";
 import { readScheme } from "../../src/scheme/scheme.ts";
 
@@ -82,7 +82,7 @@ async function interpretPart(database: Database, place: Place): Promise<Outcome>
 async function measurePart(database: Database, place: Place): Promise<Outcome> {
   const scheme = readScheme(join(place.folder, "content"));
   const { files } = await readFiles(database, place);
-  await openTables(database, join(place.folder, "interpreted"), RECORD_TABLES);
+  await openRecords(database, join(place.folder, "interpreted"));
   const unreadable = new Map(files.map(({ source, result }) => [source.id, result.unreadable]));
   const seconds = await timed(async () => {
     await measure(database, scheme, unreadable);
@@ -94,7 +94,7 @@ async function measurePart(database: Database, place: Place): Promise<Outcome> {
 async function publishPart(database: Database, place: Place): Promise<Outcome> {
   const scheme = readScheme(join(place.folder, "content"));
   const { files } = await readFiles(database, place);
-  await openTables(database, join(place.folder, "interpreted"), RECORD_TABLES);
+  await openRecords(database, join(place.folder, "interpreted"));
   await openTables(database, join(place.folder, "measured"), MEASURE_TABLES);
   await database.run("CREATE VIEW all_findings AS SELECT * EXCLUDE (record_no) FROM findings");
   const read = new Map(files.map(({ source, result }) => [source.id, result.records]));

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { type Database, openDatabase } from "../engine/database.ts";
 import { openTables, saveTables } from "../engine/saved-tables.ts";
 import { MEASURE_TABLES, measure } from "../measures/measure-stage.ts";
-import { interpretRecords, RECORD_TABLES } from "../records/record-stage.ts";
+import { interpretRecords, openRecords, RECORD_TABLES } from "../records/record-stage.ts";
 import { sourceFiles } from "../records/source-files.ts";
 import { readScheme, type Scheme } from "../scheme/scheme.ts";
 import { counted } from "./counted.ts";
@@ -58,7 +58,7 @@ export async function measureScheme({ content, workFolder, memory, threads, prog
     const stages = openStages(workFolder);
     const read = await readStep(database, stages, scheme, progress);
     const interpreted = await interpretStep(database, stages, scheme, read, progress);
-    await openTables(database, interpreted.folder, RECORD_TABLES);
+    await openRecords(database, interpreted.folder);
     await gatherFindings(database, read.files);
     const key = await measureStep(database, stages, scheme, { interpreted: interpreted.key, read }, progress);
     return { scheme, database, stages, read: totals(read, (file) => file.result.records), key };

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Database } from "../engine/database.ts";
 import { sqlBeside } from "../engine/database.ts";
+import { openTables } from "../engine/saved-tables.ts";
 import { readGridShift } from "../geodesy/grid-shift.ts";
 import { resolveCrs } from "../geodesy/resolve-crs.ts";
 import { inTerritory, makeTerritory } from "../geodesy/territory.ts";
@@ -16,12 +17,33 @@ import { isOnGrid } from "./on-grid.ts";
 import type { PlacingRules, PlacingTerritory } from "./place.ts";
 import { layTogether, type ReadFile } from "./raw-records.ts";
 
-/** Tables the record stage leaves for the measures and the review. */
-export const RECORD_TABLES = ["records", "kind_castes", "findings", "files"] as const;
+/** Tables the record stage leaves; `openRecords` lays the view `records` over the first five. */
+export const RECORD_TABLES = [
+  "record_keys",
+  "places",
+  "dates",
+  "names",
+  "kinds",
+  "kind_castes",
+  "findings",
+  "files",
+] as const;
+
+/** Tables nothing needs after this stage: they hold most of its memory. */
+const PASSING_TABLES = [
+  "place_texts",
+  "date_texts",
+  "name_texts",
+  "kind_texts",
+  "keyed_records",
+  "judged_records",
+  "routes",
+  "likely_routes",
+];
 
 /**
  * Interprets all records: places, dates, names and kinds once for each distinct value, then one status and one reason
- * for each record. Leaves the tables of RECORD_TABLES in the database.
+ * for each record. Leaves the tables of RECORD_TABLES and the view `records` in the database.
  *
  * @param tell called with how many of the five parts are done
  */
@@ -47,7 +69,21 @@ export async function interpretRecords(
   await run("judged-records.sql");
   tell(5, 6);
   await run("findings.sql");
+  await run("records.sql");
+  for (const table of PASSING_TABLES) await database.run(`DROP TABLE ${table}`);
   tell(6, 6);
+}
+
+/**
+ * Opens what an earlier `interpretRecords` left in a folder, for the measures and the review: the tables of
+ * RECORD_TABLES and the view `records`, one row a record.
+ *
+ * @param folder where `saveTables` wrote them
+ * @example await openRecords(database, ".build/scheme/interpreted/0123")
+ */
+export async function openRecords(database: Database, folder: string): Promise<void> {
+  await openTables(database, folder, RECORD_TABLES);
+  await database.run(sqlBeside(import.meta.url, "records.sql"));
 }
 
 /** Territories of a scheme ready for placing: each with its grid and its polygon's test. */
