@@ -57,13 +57,15 @@ export function placeFromCoordinates(fields: PlaceFields, rules: PlacingRules): 
 
 function datumOf(fields: PlaceFields, rules: PlacingRules): string | Unplaced {
   const stated = fields.geodeticDatum.trim();
-  const code = resolveCrs(stated) ?? (stated === "" || /^not recorded$/i.test(stated) ? rules.datum : undefined);
+  // “not recorded” is Darwin Core's word for none; before 2021 it was “unknown”.
+  const isUnstated = /^(?:not recorded|unknown)?$/i.test(stated);
+  const code = resolveCrs(stated) ?? (isUnstated ? rules.datum : undefined);
   if (code !== undefined && coordinateSystem(code).kind === "geographic") return code;
-  return stated === ""
+  return isUnstated
     ? unplaced(
         "datum_not_stated",
         "geodeticDatum",
-        "",
+        stated,
         "no datum is stated for the coordinates",
         "set datum for the source, for example EPSG:4326",
       )

@@ -53,6 +53,15 @@ test("degrees whose datum is stated as a system of metres are refused, not read 
   expect(refusal(placeFromCoordinates(fields, rules(british)))).toBe("datum_unknown");
 });
 
+test("“not recorded” and the older “unknown” of Darwin Core state no datum: the source's own holds", () => {
+  const fields = { ...nothing, decimalLatitude: "52.8233", decimalLongitude: "-2.1910" };
+  for (const geodeticDatum of ["not recorded", "unknown", "Unknown"]) {
+    expect(isUnplaced(placeFromCoordinates({ ...fields, geodeticDatum }, rules(british)))).toBe(false);
+    const refused = placeFromCoordinates({ ...fields, geodeticDatum }, rules(british, { datum: undefined }));
+    expect(refusal(refused)).toBe("datum_not_stated");
+  }
+});
+
 test("eastings and northings of another system than the territory's grid are a point, not an error", () => {
   // Brussels, Grand-Place, in Belgian Lambert 72; by cs2cs of PROJ at latitude 50.8467030 (within 1 m).
   const fields = { ...nothing, easting: "148900", northing: "170700" };
