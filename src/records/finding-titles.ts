@@ -8,6 +8,7 @@ const TITLES: Readonly<Record<string, string>> = Object.freeze({
   repeated_header: "two columns for one field",
   mapped_header_missing: "mapped column is not in the file",
   no_known_column: "no column is known",
+  missing_column: "no column for the name, date or place",
   no_rows: "file holds no rows",
   ragged_row_filled: "row has too few cells",
   stray_quotation_mark: "stray quotation mark",

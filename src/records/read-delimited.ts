@@ -6,6 +6,7 @@ import { mapColumns } from "./column-mapping.ts";
 import { copyPlainRows } from "./copy-to-parquet.ts";
 import type { FileFinding } from "./finding.ts";
 import { delimiterOf, firstRow } from "./first-row.ts";
+import { missingColumns } from "./missing-columns.ts";
 import { readAtOnce } from "./read-at-once.ts";
 import { type CarefulRead, readCarefully } from "./read-carefully.ts";
 import { type Encoding, readBeginning, type TextFacts } from "./text-file.ts";
@@ -66,7 +67,12 @@ export async function readDelimited(database: Database, file: FileToRead): Promi
   const shape = { encoding, delimiter, headers: headers.length, columns: mapping.columns };
   const read = (await readAtOnce(database, file, shape)) ?? (await readRowByRow(database, file, shape));
   const records = read.read + read.rescued.length + read.unreadable;
-  if (mapping.columns.size === 0 && records > 0) findings.push(noKnownColumn(name, headers, delimiter));
+  if (records > 0)
+    findings.push(
+      ...(mapping.columns.size === 0
+        ? [noKnownColumn(name, headers, delimiter)]
+        : missingColumns(name, mapping, source.constants)),
+    );
   if (records === 0) findings.push(noRows(name));
   const { findings: rows, ...counts } = read;
   return {
