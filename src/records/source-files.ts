@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { Mistake } from "../mistake.ts";
+import { contentPath } from "../scheme/content-path.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
 
 /** One file of records: its source, its path, and its name inside the scheme's folder. */
@@ -26,7 +27,7 @@ export function sourceFiles(folder: string, sources: readonly SourceSetting[]): 
           "correct files, or put the records there",
           { file: "atlas.yaml" },
         );
-      return names.map((name) => ({ source, path: join(folder, name), name }));
+      return names.map((name) => ({ source, path: contentPath(folder, name) ?? join(folder, name), name }));
     }),
   );
   const twice = files.find(({ name }, index) => files.findIndex((other) => other.name === name) !== index);
@@ -50,7 +51,7 @@ function expand(folder: string, pattern: string): string[] {
   const place = join(folder, within);
   if (!existsSync(place)) return [];
   return readdirSync(place, { withFileTypes: true })
-    .filter((entry) => entry.isFile() && expression.test(entry.name))
+    .filter((entry) => (entry.isFile() || entry.isSymbolicLink()) && expression.test(entry.name))
     .map((entry) => (within === "." ? entry.name : `${within}/${entry.name}`))
     .sort();
 }

@@ -4,7 +4,7 @@ import { Mistake } from "../mistake.ts";
 import { parseYaml } from "./yaml-file.ts";
 
 export const AccountFrontMatter = z.strictObject({
-  taxonID: z.string(),
+  taxonID: z.string().describe("id of the taxon in checklist.csv"),
   lead: z.string().default("").describe("one sentence under the name"),
   evidence: z.string().default("").describe("what a record needs, in words"),
   sizes: z

@@ -2,16 +2,18 @@ import { existsSync, readdirSync } from "node:fs";
 import { basename, join } from "node:path";
 import type { z } from "zod";
 import { Mistake } from "../mistake.ts";
-import { buildChecklist, type Checklist } from "../names/checklist.ts";
+import type { Checklist } from "../names/checklist.ts";
 import { type Account, AccountFrontMatter, PageFrontMatter, parseTextFile, type SchemePage } from "./account.ts";
-import { CharacterRow, ChecklistRow } from "./content-tables.ts";
+import { readCharacters } from "./characters-file.ts";
+import { readChecklist, unknownTaxon } from "./checklist-file.ts";
+import { contentPath } from "./content-path.ts";
+import type { CharacterRow, ChecklistRow } from "./content-tables.ts";
 import { type LandSquares, readLandSquares } from "./land-squares.ts";
 import { readContent } from "./read-content.ts";
 import { Settings } from "./settings.ts";
 import { checkSettings } from "./settings-agree.ts";
-import { parseTable } from "./table-file.ts";
 import { readTerritories, type TerritoryArea } from "./territory-areas.ts";
-import { parseYaml } from "./yaml-file.ts";
+import { readYaml } from "./yaml-file.ts";
 
 /** A scheme's folder, read and checked: everything but the records. */
 export interface Scheme {
@@ -39,15 +41,16 @@ export function readScheme(folder: string): Scheme {
       `is not in ${folder}`,
       "name the scheme's folder with --content, or make one with atlaswright new FOLDER",
     );
-  const settings = parseYaml(readContent(folder, "atlas.yaml"), "atlas.yaml", Settings);
-  checkSettings(settings);
-  const taxa = parseTable(readContent(folder, "checklist.csv"), "checklist.csv", ChecklistRow);
+  const { value: settings, at } = readYaml(readContent(folder, "atlas.yaml"), "atlas.yaml", Settings);
+  checkSettings(settings, at);
+  checkMapFiles(folder, settings, at);
+  const { taxa, checklist } = readChecklist(folder, settings);
   return {
     folder,
     settings,
     taxa,
-    checklist: checklistOf(taxa, settings),
-    characters: charactersOf(folder, taxa),
+    checklist,
+    characters: readCharacters(folder, settings, taxa),
     accounts: accountsOf(folder, taxa),
     pages: pagesOf(folder),
     territories: readTerritories(folder, settings),
@@ -55,62 +58,18 @@ export function readScheme(folder: string): Scheme {
   };
 }
 
-function checklistOf(taxa: (ChecklistRow & { row: number })[], settings: Settings): Checklist {
-  const castes = new Set(settings.castes.map((caste) => caste.id));
-  const groups = new Set(settings.first_seen.map((group) => group.id));
-  for (const taxon of taxa) {
-    const where = { file: "checklist.csv", row: taxon.row };
-    const stray = taxon.castes.find((caste) => !castes.has(caste));
-    if (stray !== undefined)
-      throw new Mistake(`“${stray}”`, "is no caste of atlas.yaml", `write one of ${[...castes].join(", ")}`, {
-        ...where,
-        field: "castes",
-      });
-    if (taxon.firstSeen !== "" && !groups.has(taxon.firstSeen))
+/** Files that are read later, when the map is drawn: what is wrong with them is better said now. */
+function checkMapFiles(folder: string, { basemap }: Settings, at: ReturnType<typeof readYaml>["at"]): void {
+  for (const name of ["land", "lakes", "borders", "detail", "licence_file"] as const) {
+    const file = basemap?.[name];
+    if (file !== undefined && contentPath(folder, file) === undefined)
       throw new Mistake(
-        `“${taxon.firstSeen}”`,
-        "is no first_seen group of atlas.yaml",
-        `write one of ${[...groups].join(", ")}`,
-        { ...where, field: "firstSeen" },
+        `basemap.${name}`,
+        `names ${file}, which is not in ${folder}`,
+        "add it, or correct its name",
+        at(["basemap", name]),
       );
   }
-  const checklist = buildChecklist(
-    taxa.map((taxon) => ({
-      taxonId: taxon.taxonID,
-      scientificName: taxon.scientificName,
-      authorship: taxon.scientificNameAuthorship,
-      rank: taxon.taxonRank,
-      synonyms: taxon.synonyms,
-      vernacular: namesByLanguage(taxon),
-      within: taxon.within,
-      castes: taxon.castes,
-    })),
-  );
-  const [problem] = checklist.problems;
-  if (problem !== undefined) {
-    const row = taxa.find((taxon) => taxon.taxonID === problem.taxonIds.at(-1))?.row;
-    throw new Mistake("the checklist", `does not agree with itself: ${problem.found}`, problem.wayOut, {
-      file: "checklist.csv",
-      ...(row === undefined ? {} : { row }),
-    });
-  }
-  return checklist;
-}
-
-/** All names of each language, for a taxon may have several in one. */
-function namesByLanguage({ vernacularNames }: ChecklistRow): Record<string, string[]> {
-  const names: Record<string, string[]> = {};
-  for (const { language, name } of vernacularNames) names[language] = [...(names[language] ?? []), name];
-  return names;
-}
-
-function charactersOf(folder: string, taxa: ChecklistRow[]): CharacterRow[] {
-  if (!existsSync(join(folder, "characters.csv"))) return [];
-  const known = new Set(taxa.map((taxon) => taxon.taxonID));
-  const rows = parseTable(readContent(folder, "characters.csv"), "characters.csv", CharacterRow);
-  for (const { taxonID, row } of rows)
-    if (!known.has(taxonID)) throw unknownTaxon(taxonID, { file: "characters.csv", row, field: "taxonID" });
-  return rows;
 }
 
 function accountsOf(folder: string, taxa: ChecklistRow[]): Map<string, Account> {
@@ -153,13 +112,4 @@ function markdownFiles(folder: string, part: string): string[] {
     .filter((name) => name.endsWith(".md"))
     .sort()
     .map((name) => `${part}/${name}`);
-}
-
-function unknownTaxon(id: string, where: { file: string; row?: number; field?: string }): Mistake {
-  return new Mistake(
-    `taxonID “${id}”`,
-    "is not in checklist.csv",
-    "correct it, or add the taxon to the checklist",
-    where,
-  );
 }

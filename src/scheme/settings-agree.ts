@@ -1,75 +1,89 @@
-import { Mistake } from "../mistake.ts";
+import { resolveCrs } from "../geodesy/resolve-crs.ts";
+import { Mistake, type Whereabouts } from "../mistake.ts";
 import type { Settings } from "./settings.ts";
 
 /**
  * Checks what the contract of one setting alone cannot see: that settings agree with each other.
  *
+ * @param at where a setting stands, as `readYaml` gives it; without it messages name the file alone
  * @throws {Mistake} on the first pair that does not agree
+ * @example checkSettings({ ...settings, compared: ["earlier", "later"] }) // throws: compared “later” is no period; …
  */
-export function checkSettings(settings: Settings): void {
-  const where = { file: "atlas.yaml" };
-  const unique = (name: string, ids: string[]) => {
-    const twice = ids.find((id, index) => ids.indexOf(id) !== index);
-    if (twice !== undefined) throw new Mistake(`${name} “${twice}”`, "is there twice", "give each its own id", where);
-  };
-  unique(
-    "period",
-    settings.periods.map((period) => period.id),
-  );
-  unique(
-    "territory",
-    settings.territories.map((territory) => territory.id),
-  );
-  unique(
-    "source",
-    settings.sources.map((source) => source.id),
-  );
-  unique(
-    "caste",
-    settings.castes.map((caste) => caste.id),
-  );
-  for (const { id, within } of settings.castes)
+export function checkSettings(
+  settings: Settings,
+  at: (path: readonly PropertyKey[]) => Whereabouts = () => ({ file: "atlas.yaml" }),
+): void {
+  for (const list of ["periods", "territories", "sources", "castes", "first_seen"] as const)
+    settings[list].forEach(({ id }, index) => {
+      if (settings[list].findIndex((other) => other.id === id) < index)
+        throw new Mistake(`${list}: id “${id}”`, "is there twice", "give each its own id", at([list, index, "id"]));
+    });
+  checkPeriods(settings, at);
+  const periods = settings.periods.map((period) => period.id);
+  settings.compared?.forEach((id, index) => {
+    if (!periods.includes(id))
+      throw new Mistake(
+        `compared “${id}”`,
+        "is no period",
+        `write two of ${periods.join(", ")}`,
+        at(["compared", index]),
+      );
+  });
+  settings.castes.forEach(({ id, within }, index) => {
     if (within !== undefined && !settings.castes.some((caste) => caste.id === within))
       throw new Mistake(
         `caste ${id}`,
         `is within “${within}”, which is no caste`,
         "name another caste, or leave within out",
-        where,
+        at(["castes", index, "within"]),
       );
-  settings.periods.forEach((period, index) => {
-    const earlier = settings.periods[index - 1];
+  });
+  settings.sources.forEach((source, index) => {
+    for (const field of ["datum", "crs"] as const) {
+      const text = source[field];
+      if (text !== undefined && resolveCrs(text) === undefined)
+        throw new Mistake(
+          `source ${source.id}: ${field}`,
+          `is “${text}”, which is not known here`,
+          "write a code such as EPSG:4326 or EPSG:27700",
+          at(["sources", index, field]),
+        );
+    }
+  });
+  if (settings.territories.length > 1 && settings.territory_polygons === undefined)
+    throw new Mistake(
+      "territory_polygons",
+      "is missing",
+      "with more than one territory, name a GeoJSON file with their polygons",
+      at(["territories"]),
+    );
+}
+
+function checkPeriods({ periods }: Settings, at: (path: readonly PropertyKey[]) => Whereabouts): void {
+  periods.forEach((period, index) => {
+    const earlier = periods[index - 1];
     if (period.from === null && index > 0)
-      throw new Mistake(`period ${period.id}`, "is open at the left but not the first", "give it a first year", where);
+      throw new Mistake(
+        `period ${period.id}`,
+        "is open at the left but not the first",
+        "give it a first year",
+        at(["periods", index, "from"]),
+      );
     if (period.from !== null && period.to < period.from)
       throw new Mistake(
         `period ${period.id}`,
         `ends in ${period.to}, before its start ${period.from}`,
         "correct one of the years",
-        where,
+        at(["periods", index, "to"]),
       );
     if (earlier !== undefined && period.from !== null && period.from <= earlier.to)
       throw new Mistake(
         `period ${period.id}`,
         `starts in ${period.from}, when ${earlier.id} has not ended (${earlier.to})`,
         "put periods in order without overlap",
-        where,
+        at(["periods", index, "from"]),
       );
   });
-  for (const id of settings.compared ?? [])
-    if (!settings.periods.some((period) => period.id === id))
-      throw new Mistake(
-        `compared “${id}”`,
-        "is no period",
-        `write two of ${settings.periods.map((period) => period.id).join(", ")}`,
-        where,
-      );
-  if (settings.territories.length > 1 && settings.territory_polygons === undefined)
-    throw new Mistake(
-      "territory_polygons",
-      "is missing",
-      "with more than one territory, name a GeoJSON file with their polygons",
-      where,
-    );
 }
 
 /** The two periods compared on maps, as indexes into `settings.periods`; null with one period only. */

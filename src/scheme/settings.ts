@@ -8,9 +8,10 @@ const identifier = z
 const relativePath = z
   .string()
   .refine(
-    (path) => !path.startsWith("/") && !path.split(/[\\/]/).includes(".."),
+    (path) => !/^(?:[\\/]|[A-Za-z]:)/.test(path) && !path.split(/[\\/]/).includes(".."),
     "use a path inside the scheme's folder",
   );
+const colour = z.string().regex(/^#[0-9a-f]{6}$/i, 'write a colour in quotation marks, such as "#8c2467"');
 const calendarYear = z.int().min(1500).max(2200);
 
 export const PeriodSetting = z.strictObject({
@@ -136,11 +137,14 @@ export const Settings = z.strictObject({
     .default({ one: "species", many: "species" })
     .describe("what one and many of the animals are called, for example bumblebee, bumblebees"),
   accent: z
-    .strictObject({ light: z.string().regex(/^#[0-9a-f]{6}$/i), dark: z.string().regex(/^#[0-9a-f]{6}$/i) })
+    .strictObject({ light: colour, dark: colour })
     .default({ light: "#8c2467", dark: "#f2a3d0" })
     .describe("colour of links and focus on light and dark paper"),
   body_plan: z.enum(["", "bee"]).default("").describe("the drawn body the characters refer to; empty for none"),
-  edition: z.strictObject({ id: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/), date: z.iso.date() }),
+  edition: z.strictObject({
+    id: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, "use letters, figures, ., _ and -"),
+    date: z.iso.date(),
+  }),
   licence: z.string().default("CC-BY-4.0").describe("of the published tables, an SPDX identifier"),
   citation: z.string().default(""),
   contact: z.string().default("").describe("an address for corrections"),

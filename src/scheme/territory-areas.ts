@@ -1,9 +1,9 @@
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import type { MultiPolygon, Polygon } from "geojson";
 import { z } from "zod";
 import { Mistake } from "../mistake.ts";
+import { contentPath } from "./content-path.ts";
 import { readContent } from "./read-content.ts";
 import type { Settings } from "./settings.ts";
 
@@ -67,8 +67,8 @@ function gridShiftFile(
   const where = { file: "atlas.yaml" };
   if (grid !== "british")
     throw new Mistake("grid_shift", `is set for the ${grid} grid`, "only the British grid uses one", where);
-  const path = join(folder, file);
-  if (!existsSync(path))
+  const path = contentPath(folder, file);
+  if (path === undefined)
     throw new Mistake(
       "grid_shift",
       `names ${file}, which is not there`,
