@@ -1,9 +1,9 @@
 import { type Database, sqlBeside } from "../engine/database.ts";
-import { centreOf } from "../grids/squares.ts";
 import type { Grid } from "../grids/grid.ts";
 import { isRefusal } from "../grids/grid.ts";
-import { placingTerritories } from "../records/record-stage.ts";
+import { centreOf } from "../grids/squares.ts";
 import { reasonInWords } from "../records/reasons.ts";
+import { placingTerritories } from "../records/record-stage.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 

@@ -1,8 +1,8 @@
 import type { Scheme } from "../scheme/scheme.ts";
 import { licenceOf } from "./licences.ts";
-import { fieldsOf, type DownloadEntry } from "./write-tables.ts";
 import { publishedTable } from "./published-tables.ts";
 import { slugOf } from "./slug.ts";
+import { type DownloadEntry, fieldsOf } from "./write-tables.ts";
 
 const MEDIA_TYPES: Record<string, string> = {
   csv: "text/csv",
@@ -20,17 +20,22 @@ export function dataPackage(scheme: Scheme, files: readonly DownloadEntry[]): ob
   const invented = settings.invented ? "Invented records, for demonstration only. " : "";
   return {
     $schema: "https://datapackage.org/profiles/2.0/datapackage.json",
-    name: `${settings.invented ? "invented-" : ""}${slugOf(settings.title)}`,
+    name: `${settings.invented ? "invented-" : ""}${slugOf(settings.title) || "atlas"}`,
     title: settings.title,
     description: `${invented}${settings.summary} Effort is in square_effort: a blank square is not an absence, and counts of squares are no Red List assessment.`,
     version: settings.edition.id,
     created: `${settings.edition.date}T00:00:00Z`,
-    licenses: [{ name: licence.id, title: licence.title, ...(licence.url === "" ? {} : { path: licence.url }) }],
+    ...(licence.id === "" ? {} : { licenses: [licenceEntry(licence)] }),
     sources: settings.sources.map((source) => ({ title: source.title || source.id })),
     resources: files
       .filter(({ table }) => table !== "")
       .map((file) => (file.format === "csv" ? tableResource(file, settings.invented) : plainResource(file))),
   };
+}
+
+/** A licence as the standard takes it: its name of letters, figures, dot, hyphen and underscore only. */
+function licenceEntry({ id, title, url }: ReturnType<typeof licenceOf>): object {
+  return { name: id.replaceAll(/[^-a-zA-Z0-9._]+/g, "-"), title, ...(url === "" ? {} : { path: url }) };
 }
 
 function plainResource({ path, title, format, bytes, sha256 }: DownloadEntry): object {
