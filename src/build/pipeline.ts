@@ -58,11 +58,7 @@ export async function measureScheme({ content, workFolder, memory, threads, prog
     const stages = openStages(workFolder);
     const read = await readStep(database, stages, scheme, progress);
     const interpreted = await interpretStep(database, stages, scheme, read, progress);
-<<<<<<< /tmp/m.mine.f.ts
-    await openTables(database, interpreted.folder, RECORD_TABLES);
-=======
     await openRecords(database, interpreted.folder);
->>>>>>> /tmp/m.head.f.ts
     await gatherFindings(database, read.files);
     const key = await measureStep(database, stages, scheme, { interpreted: interpreted.key, read }, progress);
     return { scheme, database, stages, read: totals(read, (file) => file.result.records), key };
