@@ -98,6 +98,7 @@ function readKind(fields: Record<KindField, string>, settings: Settings) {
       ? { counts: [{ caste: "not_stated", count: undefined }], problems: [] }
       : readCaste(fields, casteVocabulary(settings));
   const notes = [
+    ...exclusionNote(occurrence.excluded),
     ...occurrence.problems.map(({ code, found }) => {
       const [severity, field, wayOut] = OCCURRENCE[code];
       return { check: `occurrence_${code}`, severity, field, value: fields[field], message: found, wayOut };
@@ -120,6 +121,21 @@ function readKind(fields: Record<KindField, string>, settings: Settings) {
     present: occurrence.status !== "absent",
     castes: caste.counts,
   };
+}
+
+function exclusionNote(excluded: string | undefined) {
+  if (excluded === undefined) return [];
+  const [field = "", ...value] = excluded.split(" ");
+  return [
+    {
+      check: "excluded",
+      severity: "note" as const,
+      field,
+      value: value.join(" "),
+      message: "is left out by the settings",
+      wayOut: "change excluded in the settings if it should count",
+    },
+  ];
 }
 
 function refusalOf(occurrence: ReturnType<typeof readOccurrence>, problems: readonly CasteProblem[]): string | null {

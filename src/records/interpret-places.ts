@@ -1,4 +1,5 @@
 import type { Database, TableFiller } from "../engine/database.ts";
+import { datumShiftAt } from "../geodesy/accuracy.ts";
 import type { GridId } from "../grids/grid.ts";
 import { NoteRows } from "./note-rows.ts";
 import { isUnplaced, type Place, type PlaceFields, type PlacingRules, type Unplaced, unplaced } from "./place.ts";
@@ -223,13 +224,15 @@ function pushPlace(
     read_from: place.from,
     radius_from: place.radiusFrom,
     in_disguise: inDisguise,
-    near_line: place.shape.kind === "circle" && nearLine(place.shape.point.easting, place.shape.point.northing),
+    near_line: nearLine(place),
   };
   for (const name of Object.keys(COLUMNS) as (keyof typeof COLUMNS)[]) rows[name].push(row[name]);
 }
 
-/** Within 5 m, the most a national transform is off, of a 2 km line. */
-function nearLine(easting: number, northing: number): boolean {
-  const near = (metres: number) => Math.abs(metres - Math.round(metres / 2000) * 2000) < 5;
-  return near(easting) || near(northing);
+/** Whether a point is nearer to a 2 km line than the datum's shift may be off there. */
+function nearLine({ shape, longitude, latitude }: Place): boolean {
+  if (shape.kind === "square") return false;
+  const { crs, easting, northing } = shape.point;
+  const toLine = (metres: number) => Math.abs(metres - Math.round(metres / 2000) * 2000);
+  return Math.min(toLine(easting), toLine(northing)) < datumShiftAt(crs, longitude, latitude).accuracy;
 }

@@ -79,4 +79,16 @@ describe("a point near a line of the 2 km grid", () => {
     });
     expect(records.map(({ near_line }) => near_line)).toEqual([true, false]);
   });
+
+  it("in Ireland is so within 0.4 m only, as good as the official polynomial is", async () => {
+    const irish = gridNamed("irish");
+    const rows = [316_003, 316_000.2].map((easting) => {
+      const [longitude, latitude] = irish.unproject({ crs: "EPSG:29903", easting, northing: 234_671 });
+      return `Bombus pratorum,2015,${latitude.toFixed(8)},${longitude.toFixed(8)}\n`;
+    });
+    const { records } = await interpret(database(), {
+      walks: `scientificName,eventDate,decimalLatitude,decimalLongitude\n${rows.join("")}`,
+    });
+    expect(records.map(({ near_line }) => near_line)).toEqual([false, true]);
+  });
 });
