@@ -48,16 +48,30 @@ FROM sightings JOIN in_both USING (grid, hectad)
 WHERE present AND period IN (SELECT from_period FROM compared UNION ALL SELECT to_period FROM compared)
 GROUP BY period;
 
--- What placing did, for the methods page.
+-- What placing did, for the methods page. A laxer rule of half the circle adds a square only where a record has none yet.
 CREATE OR REPLACE TABLE placing_counts AS
+WITH at_half AS (
+  SELECT DISTINCT taxon_id, grid, tetrad_at_half AS tetrad FROM records
+  WHERE status = 'used' AND present AND tetrad IS NULL AND tetrad_at_half IS NOT NULL
+),
+held AS (
+  SELECT DISTINCT s.taxon_id, s.grid, s.tetrad
+  FROM sightings AS s JOIN (SELECT DISTINCT grid, tetrad FROM at_half) AS h ON h.grid = s.grid AND h.tetrad = s.tetrad
+  WHERE s.present
+),
+added AS (
+  SELECT
+    (SELECT count(*) FROM (SELECT taxon_id, grid, tetrad FROM at_half EXCEPT SELECT taxon_id, grid, tetrad FROM held)) AS taxon_tetrads,
+    (SELECT count(*) FROM (SELECT grid, tetrad FROM at_half EXCEPT SELECT grid, tetrad FROM held)) AS tetrads
+)
 SELECT
   count(*) AS used,
-  count(*) FILTER (hectad IS NULL) AS without_hectad,
-  count(*) FILTER (tetrad IS NULL) AS without_tetrad,
-  count(*) FILTER (tetrad IS NULL AND tetrad_at_half IS NOT NULL) AS records_at_half,
-  count(DISTINCT taxon_id || ' ' || grid || tetrad_at_half) FILTER (tetrad_at_half IS NOT NULL)
-    - count(DISTINCT taxon_id || ' ' || grid || tetrad) AS taxon_tetrads_at_half,
-  count(DISTINCT grid || tetrad_at_half) - count(DISTINCT grid || tetrad) AS tetrads_at_half,
-  count(*) FILTER (in_disguise) AS in_disguise,
-  count(*) FILTER (near_line) AS near_line
-FROM records WHERE status = 'used' AND present;
+  count(*) FILTER (r.hectad IS NULL) AS without_hectad,
+  count(*) FILTER (r.tetrad IS NULL) AS without_tetrad,
+  count(*) FILTER (r.tetrad IS NULL AND r.tetrad_at_half IS NOT NULL) AS records_at_half,
+  coalesce(any_value(a.taxon_tetrads), 0) AS taxon_tetrads_at_half,
+  coalesce(any_value(a.tetrads), 0) AS tetrads_at_half,
+  count(*) FILTER (r.in_disguise) AS in_disguise,
+  count(*) FILTER (r.near_line) AS near_line
+FROM records AS r CROSS JOIN added AS a
+WHERE r.status = 'used' AND r.present;
