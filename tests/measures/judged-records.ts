@@ -105,7 +105,19 @@ function square(
   };
 }
 
-/** Fills the tables the record stage leaves, and measures them. */
+/** The state of every visited square for every taxon: its own where it has one, else what holds for all taxa. */
+const ALL_STATES = `CREATE OR REPLACE VIEW all_states AS
+  SELECT t.taxon_id, v.territory, v.grid, v.resolution_m, v.square,
+    coalesce(s.recorded_ever, false) AS recorded_ever,
+    coalesce(s.recorded_from, false) AS recorded_from,
+    coalesce(s.recorded_to, false) AS recorded_to,
+    coalesce(s.covered_from, v.covered_from) AS covered_from,
+    coalesce(s.covered_to, v.covered_to) AS covered_to,
+    s.state
+  FROM visited_squares AS v CROSS JOIN taxon_ids AS t
+  LEFT JOIN square_states AS s ON s.taxon_id = t.taxon_id AND s.grid = v.grid AND s.resolution_m = v.resolution_m AND s.square = v.square`;
+
+/** Fills the tables the record stage leaves, and measures them; `all_states` lays out what `square_states` leaves unsaid. */
 export async function measureRows(database: Database, records: readonly RecordRow[], rules: Rules): Promise<void> {
   const text = "text" as const;
   const integer = "integer" as const;
@@ -157,6 +169,7 @@ export async function measureRows(database: Database, records: readonly RecordRo
   });
   kinds.done();
   await measure(database, schemeOf(rules), new Map());
+  await database.run(ALL_STATES);
 }
 
 /** What the measures read of a scheme: checklist, periods, rule, territories. */

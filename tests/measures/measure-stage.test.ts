@@ -30,8 +30,8 @@ const ASKED: Readonly<Record<string, string>> = {
   taxon_squares:
     "SELECT taxon_id, resolution_m, grid || ' ' || square AS square, period, records, visits, first_year, last_year FROM taxon_squares",
   square_effort: "SELECT resolution_m, grid || ' ' || square AS square, period, records, visits FROM square_effort",
-  square_states:
-    "SELECT taxon_id, resolution_m, territory, grid || ' ' || square AS square, recorded_ever, recorded_from, recorded_to, covered_from, covered_to, state FROM square_states",
+  square_states: `SELECT taxon_id, resolution_m, territory, grid || ' ' || square AS square, recorded_ever, recorded_from, recorded_to,
+      covered_from, covered_to, state FROM all_states`,
   change_counts: "SELECT * FROM change_counts WHERE (SELECT from_period FROM compared) >= 0",
   taxon_coverage: "SELECT taxon_id, resolution_m, grid || ' ' || square AS square, period FROM taxon_coverage",
   taxon_season: "SELECT * FROM taxon_season",
@@ -84,7 +84,7 @@ describe("measure, against the definitions worked out record by record", () => {
              (SELECT resolution_m, count(*) AS squares FROM visited_squares GROUP BY resolution_m) AS v USING (resolution_m)
            WHERE territory = 'all' AND retained + gained + lost + recorded_both_not_covered + not_comparable_since + not_comparable_before
              + covered_both_no_record + covered_one_no_record + covered_neither
-             + (SELECT count(*) FROM square_states AS s WHERE s.taxon_id = c.taxon_id AND s.resolution_m = c.resolution_m AND recorded_ever AND state IS NULL) <> squares`,
+             + (SELECT count(*) FROM all_states AS s WHERE s.taxon_id = c.taxon_id AND s.resolution_m = c.resolution_m AND recorded_ever AND state IS NULL) <> squares`,
         );
         expect(wrong).toEqual([]);
       }),
@@ -96,7 +96,7 @@ describe("measure, against the definitions worked out record by record", () => {
     const input = anyRules.chain((rules) => fc.tuple(fc.constant(rules), anyRecords(rules, 30), anyRecords(rules, 15)));
     const covered = () =>
       database.rows<{ square: string }>(
-        "SELECT resolution_m, grid || square AS square, covered_from, covered_to FROM square_states WHERE taxon_id = 'a' AND (covered_from OR covered_to) ORDER BY ALL",
+        "SELECT resolution_m, grid || square AS square, covered_from, covered_to FROM all_states WHERE taxon_id = 'a' AND (covered_from OR covered_to) ORDER BY ALL",
       );
     await fc.assert(
       fc.asyncProperty(input, async ([rules, records, more]) => {
@@ -144,7 +144,7 @@ const COVERING = ["1995-06-01", "1995-06-02", "2010-06-01", "2010-06-02"].map((d
 
 async function stateOf(taxon: string): Promise<string | null | undefined> {
   const [row] = await database.rows<{ state: string | null }>(
-    "SELECT state FROM square_states WHERE taxon_id = $taxon AND resolution_m = 10000",
+    "SELECT state FROM all_states WHERE taxon_id = $taxon AND resolution_m = 10000",
     { taxon },
   );
   return row?.state;
@@ -227,6 +227,6 @@ describe("measure, worked by hand", () => {
       periods: RULES.periods.slice(1),
       compared: null,
     });
-    expect(await database.rows("SELECT DISTINCT state FROM square_states")).toEqual([{ state: null }]);
+    expect(await database.rows("SELECT DISTINCT state FROM all_states")).toEqual([{ state: null }]);
   });
 });
