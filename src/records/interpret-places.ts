@@ -1,21 +1,11 @@
-import type { Database, TableFiller } from "../engine/database.ts";
+import type { Database } from "../engine/database.ts";
 import { datumShiftAt } from "../geodesy/accuracy.ts";
 import type { GridId } from "../grids/grid.ts";
 import { NoteRows } from "./note-rows.ts";
-import { isUnplaced, type Place, type PlaceFields, type PlacingRules, type Unplaced, unplaced } from "./place.ts";
-import { placeFromCoordinates } from "./place-from-coordinates.ts";
-import { placeFromProjected } from "./place-from-projected.ts";
-import { placeFromReference } from "./place-from-reference.ts";
-import { generalisedRadius } from "./radius.ts";
-import { type Disguise, squareInDisguise } from "./square-in-disguise.ts";
+import { isUnplaced, type Place, type PlaceFields, type PlacingRules } from "./place.ts";
+import { readPlace } from "./read-place.ts";
+import { type SettledPlace, settleDisguises } from "./settle-disguises.ts";
 import { type Support, supportedSquare, visitPlace } from "./supported-squares.ts";
-
-/** Below this chance a point on a square's centre or corner is taken for the square without asking its source. */
-const CERTAIN_CHANCE = 0.01;
-/** A source writes squares as points when it has this many times more of them than chance would give … */
-const FAR_ABOVE_CHANCE = 5;
-/** … and at least this many. */
-const FEWEST_IN_DISGUISE = 10;
 
 const FIELDS = [
   "gridReference",
@@ -50,42 +40,6 @@ const COLUMNS = {
 } as const;
 
 type Cell = string | number | boolean | null;
-interface Waiting {
-  id: number;
-  source: string;
-  place: Place;
-  disguise: Disguise;
-}
-
-/**
- * Reads one place in whichever way its fields allow: grid reference first, coordinates, easting and northing.
- * A reference that cannot be read gives way to coordinates, with a note.
- */
-export function readPlace(fields: PlaceFields, rules: PlacingRules): Place | Unplaced {
-  const notes = [];
-  if (fields.gridReference !== "") {
-    const place = placeFromReference(fields.gridReference, rules);
-    if (!isUnplaced(place)) return place;
-    notes.push(place.refused);
-    if (fields.decimalLatitude === "" && fields.easting === "") return { refused: place.refused, notes: [] };
-  }
-  if (fields.dataGeneralizations !== "" && generalisedRadius(fields.dataGeneralizations) === undefined)
-    return unplaced(
-      "generalised_without_size",
-      "dataGeneralizations",
-      fields.dataGeneralizations,
-      "the place was coarsened, and the text names no size",
-      "give the size of the cell, such as 10 km",
-    );
-  if (fields.decimalLatitude !== "" || fields.decimalLongitude !== "")
-    return withNotes(placeFromCoordinates(fields, rules), notes);
-  if (fields.easting !== "" || fields.northing !== "") return withNotes(placeFromProjected(fields, rules), notes);
-  return unplaced("place_empty", "gridReference", "", "no place is given", "give a grid reference or coordinates");
-}
-
-function withNotes(answer: Place | Unplaced, notes: Place["notes"]): Place | Unplaced {
-  return notes.length === 0 ? answer : { ...answer, notes: [...notes, ...answer.notes] };
-}
 
 /**
  * Interprets every distinct place of `place_texts` once and fills the tables `places` and `place_notes`.
@@ -95,8 +49,7 @@ function withNotes(answer: Place | Unplaced, notes: Place["notes"]): Place | Unp
 export async function interpretPlaces(database: Database, rulesOf: ReadonlyMap<string, PlacingRules>): Promise<void> {
   const filler = await database.fill("places", COLUMNS);
   const notes = new NoteRows("place_id");
-  const waiting: Waiting[] = [];
-  const points = new Map<string, number>();
+  const disguises = settleDisguises();
   await database.batches(
     `SELECT place_id, source, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`,
     (columns, size) => {
@@ -112,67 +65,20 @@ export async function interpretPlaces(database: Database, rulesOf: ReadonlyMap<s
           pushRefused(rows, id, place.refused.check);
           continue;
         }
-        const candidates = candidatesOf(source, place);
-        points.set(candidates, (points.get(candidates) ?? 0) + 1);
-        const disguise = squareInDisguise(place);
-        if (disguise !== undefined && disguise.chance >= CERTAIN_CHANCE) waiting.push({ id, source, place, disguise });
-        else
-          pushPlace(
-            rows,
-            id,
-            disguise === undefined ? place : asSquare(place, disguise),
-            rules,
-            disguise !== undefined,
-          );
+        const settled = disguises.meet({ id, source, place });
+        if (settled !== undefined) pushPlace(rows, settled, rules);
       }
       filler.add(rows);
     },
   );
-  addWaiting(filler, waiting, points, rulesOf);
+  const last = emptyRows();
+  for (const settled of disguises.rest()) {
+    const rules = rulesOf.get(settled.source);
+    if (rules !== undefined) pushPlace(last, settled, rules);
+  }
+  filler.add(last);
   filler.done();
   await notes.writeTo(database, "place_notes");
-}
-
-/** Places among which chance would have spread those in disguise: the source's points, or its squares of one size. */
-function candidatesOf(source: string, { shape }: Place): string {
-  return `${source} ${shape.kind === "square" ? shape.square.size : "points"}`;
-}
-
-/** Settles points whose disguise chance could explain: squares only where their source has far more of them than chance gives. */
-function addWaiting(
-  filler: TableFiller,
-  waiting: Waiting[],
-  points: ReadonlyMap<string, number>,
-  rulesOf: ReadonlyMap<string, PlacingRules>,
-): void {
-  const kind = ({ source, place, disguise }: Waiting) => `${candidatesOf(source, place)} ${disguise.square.size}`;
-  const seen = new Map<string, { count: number; expected: number }>();
-  for (const one of waiting) {
-    const tally = seen.get(kind(one)) ?? { count: 0, expected: 0 };
-    tally.count += 1;
-    tally.expected = Math.max(
-      tally.expected,
-      (points.get(candidatesOf(one.source, one.place)) ?? 0) * one.disguise.chance,
-    );
-    seen.set(kind(one), tally);
-  }
-  const rows = emptyRows();
-  for (const one of waiting) {
-    const rules = rulesOf.get(one.source);
-    const tally = seen.get(kind(one));
-    if (rules === undefined || tally === undefined) continue;
-    const taken = tally.count >= FEWEST_IN_DISGUISE && tally.count >= FAR_ABOVE_CHANCE * tally.expected;
-    pushPlace(rows, one.id, taken ? asSquare(one.place, one.disguise) : one.place, rules, taken);
-  }
-  filler.add(rows);
-}
-
-/** A disguise never makes a place finer: a point known only to 5 km is no kilometre square, wherever it stands. */
-function asSquare(place: Place, disguise: Disguise): Place {
-  const finer = place.shape.kind === "circle" && place.shape.radius > disguise.square.size / Math.SQRT2 + place.blur;
-  return finer && place.radiusFrom !== "default" && place.radiusFrom !== "digits"
-    ? place
-    : { ...place, shape: { kind: "square", square: disguise.square } };
 }
 
 function emptyRows(): Record<keyof typeof COLUMNS, Cell[]> {
@@ -196,10 +102,8 @@ function pushRefused(rows: Record<keyof typeof COLUMNS, Cell[]>, id: number, che
 
 function pushPlace(
   rows: Record<keyof typeof COLUMNS, Cell[]>,
-  id: number,
-  place: Place,
+  { id, place, inDisguise }: SettledPlace,
   rules: PlacingRules,
-  inDisguise: boolean,
 ): void {
   const hectad = supportedSquare(place, 10_000, rules.minimumOverlap);
   const tetrad: Support =

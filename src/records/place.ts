@@ -68,6 +68,7 @@ export interface Unplaced {
   notes: PlaceNote[];
 }
 
+/** True when a place could not be read. */
 export function isUnplaced(answer: Place | Unplaced): answer is Unplaced {
   return "refused" in answer;
 }

@@ -1,8 +1,8 @@
 import { fileURLToPath } from "node:url";
 import type { GridId } from "../../src/grids/grid.ts";
 import { gridNamed } from "../../src/grids/index.ts";
-import { readPlace } from "../../src/records/interpret-places.ts";
 import { isUnplaced, type Place, type PlaceFields, type PlacingRules, type Unplaced } from "../../src/records/place.ts";
+import { readPlace } from "../../src/records/read-place.ts";
 import { placingTerritories } from "../../src/records/record-stage.ts";
 import { supportedSquare } from "../../src/records/supported-squares.ts";
 import { readScheme } from "../../src/scheme/scheme.ts";
