@@ -8,13 +8,14 @@ import type { Scheme } from "../scheme/scheme.ts";
  *
  * - `title`, `edition`: of the atlas
  * - `records`: how many were `read`, `used`, `held` and `not_used`; the last three add up to the first
- * - `accounting`: rows of `source`, `status`, `reason` and `records`
- * - `squares`: for each `resolution_m`, `territory` (or all) and `period` (or ever) the `squares` with a record of any taxon,
- *   and the `visits`
- * - `off_map`: used records that support no square, by `resolution_m` and `reason`
+ * - `accounting`: rows of `source`, `status`, `reason` in words, and `records`
+ * - `squares`: for each `resolution_m` (10000 or 2000), `territory` (or all) and `period` (its years, outside, or ever) the
+ *   `squares` with a record of any taxon, and the `visits` there
+ * - `off_map`: used records that support no square, by `resolution_m` and `reason`: how many `records`
  * - `tetrads_at_half_overlap`: further records that an overlap of 0.5 would place in a 2 km square
- * - `findings`: by `check` and `severity`, how many
- * - `out`: the folder of the atlas, where one was built
+ * - `findings`: by `check` and `severity` (blocks, ask or note), with the check's `title`: how many `records`
+ * - `out`: the folder of the atlas, after `build`
+ * - `findings_file`: the file with every finding, after `check`
  */
 export interface Answer {
   title: string;
