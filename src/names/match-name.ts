@@ -59,8 +59,7 @@ export function nameMatcher(source: MatchSource): MatchName {
   return (text, identificationQualifier = "") => {
     const given = cleanName(text);
     if (given === "") return refusal("empty", "no name", "give scientificName or a vernacular name");
-    const name = readName(given, identificationQualifier);
-    const found = findEntries(name, source);
+    const { name, found } = findName(given, identificationQualifier, source);
     if (name.qualifier !== undefined || name.unreadQualifier !== "")
       return refuseQualified(given, name, found.entries, source);
     const entries = byAuthorship(found.entries, name);
@@ -78,6 +77,21 @@ export function nameMatcher(source: MatchSource): MatchName {
     const matchedAs = source.isAggregate(entry.taxonId) ? "aggregate" : entry.kind;
     return { taxonId: entry.taxonId, matchedAs, notes: [...found.notes, ...notesOf(name, entry)] };
   };
+}
+
+/** A name as written, unless its second word is an epithet of the checklist but for a capital: "Carabus Violaceus". */
+function findName(given: string, qualifier: string, source: MatchSource): { name: ReadName; found: Found } {
+  const plain = given.replace(
+    /^(\S+ )(\p{Lu})(?=\p{Ll})/u,
+    (_, genus: string, capital: string) => genus + capital.toLowerCase(),
+  );
+  if (plain !== given) {
+    const name = readName(plain, qualifier);
+    const found = findEntries(name, source);
+    if (found.entries.length > 0) return { name, found };
+  }
+  const name = readName(given, qualifier);
+  return { name, found: findEntries(name, source) };
 }
 
 interface Found {

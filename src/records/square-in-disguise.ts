@@ -1,8 +1,11 @@
 import type { Square, SquareSize } from "../grids/grid.ts";
 import type { Place } from "./place.ts";
 
-/** Sizes of square a point may stand for, largest first. */
-export const DISGUISE_SIZES: readonly SquareSize[] = [10_000, 5_000, 2_000, 1_000, 100];
+/**
+ * Sizes of square a point may stand for, largest first. 5 km is not among them: the centre and the corner of a 5 km
+ * quarter are those of a 1 km square too, and 1 km squares are what files are full of.
+ */
+export const DISGUISE_SIZES: readonly SquareSize[] = [10_000, 2_000, 1_000, 100];
 
 /** A point that stands on a square's centre or corner, and how many points in a hundred would by chance. */
 export interface Disguise {

@@ -53,6 +53,7 @@ describe("matching", () => {
   it.each([
     ["Bombus terrestris", "terrestris as accepted"],
     ["Bombus terrestris (L.)", "terrestris as accepted"],
+    ["Bombus Terrestris", "terrestris as accepted"],
     ["B. terrestris", "terrestris as accepted genus_abbreviated"],
     ["Bombus (Pyrobombus) pratorum", "pratorum as accepted"],
     ["Bombus agrorum", "pascuorum as synonym"],

@@ -50,6 +50,14 @@ describe("a point that is a square in disguise", () => {
     expect(squareInDisguise(circle("british", 535_000, 185_000, 50))?.chance).toBeCloseTo(2 * (20 / 10_000) ** 2, 10);
   });
 
+  it("is the kilometre square, not the 5 km quarter, where it is the middle of both", () => {
+    expect(squareInDisguise(circle("british", 532_500, 182_500, 50))?.square).toMatchObject({
+      size: 1000,
+      easting: 532_000,
+      northing: 182_000,
+    });
+  });
+
   it("is never a square that was named as one", () => {
     expect(squareInDisguise(placed(fields({ gridReference: "TQ38" })))).toBeUndefined();
   });
