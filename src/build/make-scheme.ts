@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Mistake } from "../mistake.ts";
@@ -11,6 +11,8 @@ const TEMPLATE = fileURLToPath(new URL("../../src/build/template/", import.meta.
  * @throws {Mistake} where the folder holds something already
  */
 export function makeScheme(folder: string): void {
+  if (existsSync(folder) && !statSync(folder).isDirectory())
+    throw new Mistake(folder, "is a file", "name a new or empty folder");
   if (existsSync(folder) && readdirSync(folder).length > 0)
     throw new Mistake(folder, "is not empty", "name a new or empty folder");
   for (const entry of readdirSync(TEMPLATE, { recursive: true, withFileTypes: true })) {
