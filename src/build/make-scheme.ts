@@ -5,6 +5,9 @@ import { Mistake } from "../mistake.ts";
 
 const TEMPLATE = fileURLToPath(new URL("../../src/build/template/", import.meta.url));
 
+/** Written here and not kept in the template, since npm leaves files of this name out of packages. */
+const IGNORED = "# Findings quote the records: they are for the scheme's own eyes.\nreview/\n";
+
 /**
  * Makes a new scheme's folder from the template, which builds as it stands.
  *
@@ -22,4 +25,5 @@ export function makeScheme(folder: string): void {
     mkdirSync(dirname(to), { recursive: true });
     writeFileSync(to, readFileSync(from));
   }
+  writeFileSync(join(folder, ".gitignore"), IGNORED);
 }

@@ -1,14 +1,20 @@
 -- Change of each taxon between the compared periods, at both resolutions, in each territory and in all.
 -- Only squares covered in both periods count as retained, gained or lost; the rest is counted beside. Squares without a
 -- row in square_states are counted for all taxa at once, less those that have one.
--- In: square_states, visited_squares, taxon_ids. Out: change_counts.
+-- In: square_states, visited_squares, land_hectads (territory, grid, square; empty where the scheme has no list), taxon_ids.
+-- Out: change_counts; land nobody visited is covered in neither period.
 CREATE OR REPLACE TABLE change_counts AS
 WITH every AS (
   SELECT resolution_m, coalesce(territory, 'all') AS territory,
     count(*) FILTER (covered_from AND covered_to) AS covered_both,
     count(*) FILTER (covered_from <> covered_to) AS covered_one,
     count(*) FILTER (NOT covered_from AND NOT covered_to) AS covered_neither
-  FROM visited_squares
+  FROM (
+    SELECT territory, resolution_m, covered_from, covered_to FROM visited_squares
+    UNION ALL
+    SELECT l.territory, 10000, false, false FROM land_hectads AS l
+    WHERE NOT EXISTS (SELECT 1 FROM visited_squares AS v WHERE v.resolution_m = 10000 AND v.grid = l.grid AND v.square = l.square)
+  )
   GROUP BY GROUPING SETS ((resolution_m, territory), (resolution_m))
 ),
 own AS (

@@ -60,7 +60,7 @@ export async function measure(
   await fillAccounting(database, unreadable);
 }
 
-async function fillSettings(database: Database, { checklist, settings, taxa }: Scheme): Promise<void> {
+async function fillSettings(database: Database, { checklist, settings, taxa, landSquares }: Scheme): Promise<void> {
   const pairs = (of: (taxonId: string) => readonly string[]) =>
     taxa.flatMap(({ taxonID }) => of(taxonID).map((other) => [taxonID, other] as const));
   const closure = pairs((taxonId) => [taxonId, ...checklist.ancestors(taxonId)]);
@@ -81,6 +81,11 @@ async function fillSettings(database: Database, { checklist, settings, taxa }: S
   const [from, to] = comparedPeriods(settings) ?? [-1, settings.periods.length - 1];
   await fillColumns(database, "compared", { from_period: [from], to_period: [to] });
   await fillColumns(database, "latest", { period: [settings.periods.length - 1] });
+  await fillColumns(database, "land_hectads", {
+    territory: (landSquares ?? []).map(({ territory }) => territory),
+    grid: (landSquares ?? []).map(({ grid }) => grid),
+    square: (landSquares ?? []).map(({ hectad }) => hectad),
+  });
   await fillColumns(database, "rules", { minimum_visits: [settings.coverage.minimum_visits] });
 }
 

@@ -75,7 +75,7 @@ export const ChangeRow = z.strictObject({
   not_comparable_before: count,
   covered_both_no_record: count,
   covered_one_no_record: count,
-  covered_neither: count,
+  covered_neither: count.describe("land squares nobody visited included"),
   judged: z.boolean(),
   reason: z.string().describe("empty, or why it cannot be judged"),
 });

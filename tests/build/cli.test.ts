@@ -130,12 +130,9 @@ describe("check", () => {
     expect(status).toBe(0);
     expect(stdout).toContain("10 records read = 10 used + 0 held + 0 not used");
     expect(stdout).toMatch(/review\/findings\.csv\n$/);
-    expect(
-      stderr
-        .trimEnd()
-        .split("\n")
-        .map((line) => line.split(/ +/)[0]),
-    ).toEqual(["read", "interpret", "measure"]);
+    const lines = stderr.trimEnd().split("\n");
+    expect(lines.map((line) => line.split(/ +/)[0])).toEqual(["read", "interpret", "measure", ""]);
+    expect(lines.at(-1)).toMatch(/an overlap of 0\.5 instead of 0\.9 would add 0 2 km squares \(0 records\)/);
   });
 
   it("exits with 3 where records are held back, and writes every finding beside the scheme", async () => {
@@ -187,6 +184,7 @@ describe("new", () => {
     expect([status, stderr]).toEqual([0, ""]);
     expect(stdout).toContain("atlaswright check --content mine");
     expect(readdirSync(join(folder, "mine")).sort()).toEqual([
+      ".gitignore",
       "atlas.yaml",
       "characters.csv",
       "checklist.csv",
@@ -194,5 +192,6 @@ describe("new", () => {
       "records",
       "species",
     ]);
+    expect(readFileSync(join(folder, "mine/.gitignore"), "utf8")).toMatch(/^review\/$/m);
   });
 });
