@@ -1,4 +1,4 @@
-import { cpSync, existsSync, readFileSync, rmSync } from "node:fs";
+import { cpSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { Mistake } from "../mistake.ts";
 import { AccountingFile } from "../publishing/contracts.ts";
@@ -65,7 +65,7 @@ function assemble(
 }
 
 async function publishStep({ scheme, database, stages, key, read }: Measured, { progress }: RunOptions) {
-  refuseContent(scheme);
+  refuseEdition(scheme.settings);
   const step = progress.step("publish", counted(scheme.taxa.length, "taxon", "taxa"));
   const { folder: _, checklist: __, ...texts } = scheme;
   const inputs = [
@@ -84,19 +84,15 @@ async function publishStep({ scheme, database, stages, key, read }: Measured, { 
   return stage;
 }
 
-/** @throws {Mistake} where the settings name a base map that is not there, or an edition whose name has another meaning */
-function refuseContent({ folder, settings }: Measured["scheme"]): void {
-  const where = { file: "atlas.yaml" };
-  if (settings.edition.id.toLowerCase() === LATEST)
-    throw new Mistake(
-      "edition.id",
-      `is ${LATEST}, which always names the newest`,
-      "give the edition a name of its own",
-      where,
-    );
-  const missing = basemapFiles(settings).find((file) => !existsSync(join(folder, file)));
-  if (missing !== undefined)
-    throw new Mistake(`basemap ${missing}`, `is not in ${folder}`, "add it, or correct its name", where);
+/**
+ * Refuses an edition whose folder would be written over.
+ *
+ * @throws {Mistake} where the edition is named as the newest always is
+ */
+function refuseEdition({ edition }: Measured["scheme"]["settings"]): void {
+  if (edition.id.toLowerCase() !== LATEST) return;
+  const wayOut = "give the edition a name of its own";
+  throw new Mistake("edition.id", `is ${LATEST}, which always names the newest`, wayOut, { file: "atlas.yaml" });
 }
 
 function basemapFiles({ basemap }: Measured["scheme"]["settings"]): string[] {

@@ -108,51 +108,82 @@ export async function gatherMeasured(
     "SELECT * FROM off_map ORDER BY ALL",
     (measured, { taxon_id: _, ...row }) => measured.offMap.push(row),
   );
-  await gatherSquares(database, all, periods);
+  await gatherSquares(database, taxonIds, all, periods);
   return all;
 }
 
-async function gatherSquares(database: Database, all: Map<string, Measured>, periods: number): Promise<void> {
+/** States as the query numbers them; 0 is a square without one. */
+const STATES: readonly SquareState[] = [
+  "recorded",
+  "retained",
+  "gained",
+  "lost",
+  "not_comparable_since",
+  "not_comparable_before",
+];
+
+/** Rows of squares by period, in order; taxa, states and covered periods as numbers, which are cheaper to read than texts. */
+const SQUARES = `
+  SELECT n.number AS taxon, t.resolution_m, t.square, t.period, t.records::INTEGER AS records, t.visits::INTEGER AS visits,
+    t.first_year, t.last_year, coalesce(list_position([${STATES.slice(1)
+      .map((state) => `'${state}'`)
+      .join(", ")}], s.state), 0) AS state,
+    coalesce(c.covered, 0) AS covered
+  FROM taxon_squares AS t
+  JOIN taxon_numbers AS n USING (taxon_id)
+  LEFT JOIN square_states AS s ON s.taxon_id = t.taxon_id AND s.grid = t.grid AND s.resolution_m = t.resolution_m AND s.square = t.square
+  LEFT JOIN (SELECT taxon_id, grid, resolution_m, square, sum(1 << period)::INTEGER AS covered FROM taxon_coverage GROUP BY ALL) AS c
+    ON c.taxon_id = t.taxon_id AND c.grid = t.grid AND c.resolution_m = t.resolution_m AND c.square = t.square
+  ORDER BY n.number, t.resolution_m, t.square, t.period NULLS LAST`;
+
+async function gatherSquares(
+  database: Database,
+  taxonIds: readonly string[],
+  all: ReadonlyMap<string, Measured>,
+  periods: number,
+): Promise<void> {
+  const filler = await database.fill("taxon_numbers", { taxon_id: "text", number: "integer" });
+  filler.add({ taxon_id: [...taxonIds], number: taxonIds.map((_, number) => number) });
+  filler.done();
   let current: TaxonSquare | undefined;
-  let key = "";
-  await database.batches(
-    `SELECT t.taxon_id, t.resolution_m, t.square, t.period, t.records::INTEGER AS records, t.visits::INTEGER AS visits, t.first_year, t.last_year, s.state, c.covered
-     FROM taxon_squares AS t
-     LEFT JOIN square_states AS s ON s.taxon_id = t.taxon_id AND s.grid = t.grid AND s.resolution_m = t.resolution_m AND s.square = t.square
-     LEFT JOIN (SELECT taxon_id, grid, resolution_m, square, string_agg(period, ' ') AS covered FROM taxon_coverage GROUP BY ALL) AS c
-       ON c.taxon_id = t.taxon_id AND c.grid = t.grid AND c.resolution_m = t.resolution_m AND c.square = t.square
-     ORDER BY t.taxon_id, t.resolution_m, t.square, t.period NULLS LAST`,
-    (columns, size) => {
-      for (let index = 0; index < size; index += 1) {
-        const at = (name: string) => columns[name]?.[index];
-        const taxon = String(at("taxon_id"));
-        const square = String(at("square"));
-        const measured = all.get(taxon);
-        if (measured === undefined) continue;
-        if (key !== `${taxon} ${square}`) {
-          key = `${taxon} ${square}`;
-          current = newSquare(square, periods, at);
-          measured.squares[at("resolution_m") === 10_000 ? "10000" : "2000"].push(current);
-        }
-        if (current === undefined) continue;
-        addPeriod(current, at);
-        if (at("resolution_m") === 10_000 && at("period") === periods - 1) measured.latestHectads.push(square);
+  let taxon = -1;
+  await database.batches(SQUARES, (columns, size) => {
+    const numbers = (name: string) => (columns[name] ?? []) as (number | null)[];
+    const squares = (columns["square"] ?? []) as string[];
+    const [taxa, resolutions, states, covered] = ["taxon", "resolution_m", "state", "covered"].map(numbers);
+    const counts = {
+      period: numbers("period"),
+      records: numbers("records"),
+      visits: numbers("visits"),
+      first: numbers("first_year"),
+      last: numbers("last_year"),
+    };
+    for (let index = 0; index < size; index += 1) {
+      const square = squares[index] ?? "";
+      const measured = all.get(taxonIds[taxa?.[index] ?? -1] ?? "");
+      if (measured === undefined) continue;
+      const isHectad = resolutions?.[index] === 10_000;
+      if (current === undefined || taxon !== taxa?.[index] || current.square !== square) {
+        taxon = taxa?.[index] ?? -1;
+        current = newSquare(square, periods, { state: Number(states?.[index]), covered: Number(covered?.[index]) });
+        measured.squares[isHectad ? "10000" : "2000"].push(current);
       }
-    },
-  );
+      addPeriod(current, counts, index);
+      if (isHectad && counts.period[index] === periods - 1) measured.latestHectads.push(square);
+    }
+  });
 }
 
-function newSquare(square: string, periods: number, at: (name: string) => unknown): TaxonSquare {
-  const covered = Array<boolean>(periods).fill(false);
-  for (const period of String(at("covered") ?? "")
-    .split(" ")
-    .filter(Boolean))
-    covered[Number(period)] = true;
-  const state = (at("state") ?? "recorded") as SquareState;
+/** A square without records yet; bit n of `covered` says whether it is covered in period n. */
+function newSquare(
+  square: string,
+  periods: number,
+  { state, covered }: { state: number; covered: number },
+): TaxonSquare {
   return {
     square,
-    state,
-    covered,
+    state: STATES[state] ?? "recorded",
+    covered: Array.from({ length: periods }, (_, period) => Math.floor(covered / 2 ** period) % 2 === 1),
     records: Array<number>(periods).fill(0),
     visits: Array<number>(periods).fill(0),
     first_year: null,
@@ -160,14 +191,23 @@ function newSquare(square: string, periods: number, at: (name: string) => unknow
   };
 }
 
-function addPeriod(square: TaxonSquare, at: (name: string) => unknown): void {
-  const period = at("period") as number | null;
-  if (period !== null) {
-    square.records[period] = Number(at("records"));
-    square.visits[period] = Number(at("visits"));
+function addPeriod(
+  square: TaxonSquare,
+  {
+    period,
+    records,
+    visits,
+    first,
+    last,
+  }: Record<"period" | "records" | "visits" | "first" | "last", (number | null)[]>,
+  index: number,
+): void {
+  const at = period[index] ?? null;
+  if (at !== null) {
+    square.records[at] = records[index] ?? 0;
+    square.visits[at] = visits[index] ?? 0;
   }
-  const first = at("first_year") as number | null;
-  const last = at("last_year") as number | null;
-  if (first !== null) square.first_year = Math.min(square.first_year ?? first, first);
-  if (last !== null) square.last_year = Math.max(square.last_year ?? last, last);
+  const [from, to] = [first[index] ?? null, last[index] ?? null];
+  if (from !== null) square.first_year = Math.min(square.first_year ?? from, from);
+  if (to !== null) square.last_year = Math.max(square.last_year ?? to, to);
 }

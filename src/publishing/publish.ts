@@ -64,6 +64,7 @@ export async function publish(
     }),
   );
   const squares = await squareFiles(database, scheme, names, measured);
+  for (const part of ["taxa", "squares", "pages"]) mkdirSync(join(folder, part), { recursive: true });
   write(folder, "atlas.json", AtlasFile, atlas);
   write(folder, "accounting.json", AccountingFile, accounting);
   write(folder, "downloads.json", DownloadsFile, { edition: settings.edition.id, files });
@@ -95,9 +96,7 @@ function ownDownloads(files: readonly DownloadEntry[], slug: string, edition: st
 
 /** Writes one file of the contract; what does not keep it is our bug and stops the build here. */
 function write<T>(folder: string, name: string, contract: z.ZodType<T>, value: T): void {
-  const file = join(folder, name);
-  if (name.includes("/")) mkdirSync(join(folder, name.split("/")[0] ?? ""), { recursive: true });
-  writeFileSync(file, `${JSON.stringify(contract.parse(value))}\n`);
+  writeFileSync(join(folder, name), `${JSON.stringify(contract.parse(value))}\n`);
 }
 
 function copyBasemap({ folder: from, settings: { basemap } }: Scheme, folder: string): void {

@@ -1,13 +1,11 @@
 import type { Database } from "../engine/database.ts";
-import { isRefusal } from "../grids/grid.ts";
-import { parentOf } from "../grids/squares.ts";
 import { fewestTaxa } from "../names/fewest-taxa.ts";
-import { placingTerritories } from "../records/record-stage.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import type { HectadSummary, SquareFile, SquareState } from "./contracts.ts";
 import type { Measured } from "./measured.ts";
 import { slugOf } from "./slug.ts";
 import type { TaxonNames } from "./taxon-names.ts";
+import { tetradsOfHectads } from "./tetrads-of-hectads.ts";
 
 interface NameRow {
   square: string;
@@ -18,7 +16,6 @@ interface NameRow {
   last_year: number | null;
 }
 interface EffortRow {
-  resolution_m: number;
   square: string;
   period: number | null;
   records: number;
@@ -27,7 +24,6 @@ interface EffortRow {
 interface PlaceRow {
   territory: string;
   grid: string;
-  resolution_m: number;
   square: string;
   crs: string;
   easting: number;
@@ -45,9 +41,13 @@ export async function squareFiles(
   measured: ReadonlyMap<string, Measured>,
 ): Promise<SquareFile[]> {
   const graph = { descendants: scheme.checklist.descendants };
-  const places = await database.rows<PlaceRow>("SELECT * FROM square_places ORDER BY square, grid");
+  const places = await database.rows<PlaceRow>(
+    "SELECT * EXCLUDE (resolution_m) FROM square_places WHERE resolution_m = 10000 ORDER BY square, grid",
+  );
   const effort = grouped(
-    await database.rows<EffortRow>("SELECT resolution_m, square, period, records, visits FROM square_effort"),
+    await database.rows<EffortRow>(
+      "SELECT square, period, records, visits FROM square_effort WHERE resolution_m = 10000",
+    ),
     ({ square }) => square,
   );
   const recorded = grouped(
@@ -56,49 +56,28 @@ export async function squareFiles(
     ),
     ({ square }) => square,
   );
-  const tetradTaxa = await taxaOfTetrads(database, graph);
+  const tetrads = await tetradsOfHectads(database, scheme);
   const years = grouped(
     await database.rows<{ square: string; year: number; records: number; visits: number }>(
       "SELECT square, year, records, visits FROM square_years ORDER BY square, year",
     ),
     ({ square }) => square,
   );
-  const tetrads = tetradsOfHectads(scheme, places);
   const states = statesBySquare(measured);
-  return places
-    .filter(({ resolution_m }) => resolution_m === 10_000)
-    .map((place) => {
-      const { resolution_m: _, ...where } = place;
-      const seen = recorded.get(place.square) ?? [];
-      const visited = effort.get(place.square) ?? [];
-      return {
-        ...summaryOf(where, { seen, visited, periods: scheme.settings.periods.length, graph }),
-        taxa_list: taxaOf(seen, names, states.get(place.square)),
-        tetrads: (tetrads.get(place.square) ?? []).map(({ square, letter }) => ({
-          square,
-          letter,
-          visits: sum(effort.get(square) ?? [], ({ visits }) => visits),
-          taxa: tetradTaxa.get(square) ?? 0,
-          records: sum(effort.get(square) ?? [], ({ records }) => records),
-        })),
-        years: (years.get(place.square) ?? []).map(({ year, records, visits }) => ({ year, records, visits })),
-      };
-    });
-}
-
-/** Fewest taxa that explain the records of each tetrad that has any. */
-async function taxaOfTetrads(
-  database: Database,
-  graph: Parameters<typeof fewestTaxa>[1],
-): Promise<Map<string, number>> {
-  const rows = await database.rows<{ square: string; taxa: string[] }>(
-    "SELECT square, list(DISTINCT taxon_id ORDER BY taxon_id) AS taxa FROM square_names WHERE resolution_m = 2000 GROUP BY square",
-  );
-  return new Map(rows.map(({ square, taxa }) => [square, fewestTaxa(taxa, graph)]));
+  return places.map((place) => {
+    const seen = recorded.get(place.square) ?? [];
+    const visited = effort.get(place.square) ?? [];
+    return {
+      ...summaryOf(place, { seen, visited, periods: scheme.settings.periods.length, graph }),
+      taxa_list: taxaOf(seen, names, states.get(place.square)),
+      tetrads: tetrads.get(place.square) ?? [],
+      years: (years.get(place.square) ?? []).map(({ year, records, visits }) => ({ year, records, visits })),
+    };
+  });
 }
 
 function summaryOf(
-  place: Omit<PlaceRow, "resolution_m">,
+  place: PlaceRow,
   {
     seen,
     visited,
@@ -138,32 +117,6 @@ function taxaOf(
       last_year: extreme(rows, ({ last_year }) => last_year, Math.max),
     }))
     .sort((one, other) => other.records - one.records || (one.slug < other.slug ? -1 : 1));
-}
-
-/** Tetrads by hectad: those with records and, where the scheme lists them, all with land. */
-function tetradsOfHectads(
-  scheme: Scheme,
-  places: readonly PlaceRow[],
-): Map<string, { square: string; letter: string }[]> {
-  const gridOf = new Map(placingTerritories(scheme).map(({ grid }) => [grid.id as string, grid]));
-  const all = new Map<string, Map<string, string>>();
-  const add = (hectad: string, tetrad: string) => {
-    const own = all.get(hectad) ?? new Map<string, string>();
-    own.set(tetrad, tetrad.startsWith(hectad) ? tetrad.slice(hectad.length) : "");
-    all.set(hectad, own);
-  };
-  for (const { hectad, tetrads } of scheme.landSquares ?? [])
-    for (const letter of tetrads) add(hectad, `${hectad}${letter}`);
-  for (const { grid, resolution_m, square } of places) {
-    const system = gridOf.get(grid);
-    const parsed = resolution_m === 2_000 ? system?.parse(square) : undefined;
-    if (system === undefined || parsed === undefined || isRefusal(parsed)) continue;
-    const hectad = parentOf(system, parsed, 10_000);
-    if (hectad !== undefined) add(system.format(hectad), square);
-  }
-  return new Map(
-    [...all].map(([hectad, own]) => [hectad, [...own].sort().map(([square, letter]) => ({ square, letter }))]),
-  );
 }
 
 function statesBySquare(measured: ReadonlyMap<string, Measured>): Map<string, Map<string, SquareState>> {
