@@ -1,6 +1,4 @@
-import { readFileSync } from "node:fs";
 import path from "node:path";
-import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type BuiltPage, builtPages, deadLinks, visibleText } from "../support/built-pages.ts";
 import type { FixtureShape } from "../support/published-fixture.ts";
@@ -116,22 +114,5 @@ describe("a built site", () => {
         .filter(({ html }) => html.includes("&lt;p&gt;"))
         .map(({ file }) => file),
     ).toEqual([]);
-  });
-});
-
-describe("the weight of a page", () => {
-  it("is at most 50 kB on a species page with its fonts, before the coast and the squares of its map", () => {
-    const html = page(two, "species/red-tailed/index.html");
-    const files = [...html.matchAll(/<(?:link rel="stylesheet"|script type="module") (?:href|src)="([^"]+)"/g)].map(
-      ([, link = ""]) => link.slice(BASE.length),
-    );
-    const fonts = ["display", "text", "display-italic"].map((name) => `fonts/${name}.woff2`);
-    const bytes = [
-      gzipSync(html, { level: 9 }).length,
-      ...files.map((name) => gzipSync(readFileSync(path.join(two.folder, name)), { level: 9 }).length),
-      ...fonts.map((name) => readFileSync(path.join(two.folder, name)).length),
-    ];
-    expect(files.length).toBeGreaterThan(1);
-    expect(bytes.reduce((sum, number) => sum + number, 0)).toBeLessThan(50_000);
   });
 });

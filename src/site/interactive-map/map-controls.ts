@@ -1,5 +1,5 @@
 import { fetchTaxon } from "./map-data.ts";
-import { element, type OpenMap, repaint, say, viewOf } from "./map-session.ts";
+import { element, markHere, type OpenMap, repaint, say, viewOf } from "./map-session.ts";
 import { hatchImage, mapStyle, readColours } from "./map-style.ts";
 import { describeView, find, listSquares, showSquare, tell } from "./tell-squares.ts";
 
@@ -21,6 +21,7 @@ export function joinControls(open: OpenMap): void {
   });
   map.on("click", ({ point }) => void tell(open, [point.x, point.y]));
   map.on("moveend", () => describeView(open));
+  map.on("idle", () => open.here && markHere(map, open.here, true));
   element<HTMLFormElement>(panel, "[data-find]").addEventListener("submit", (event) => {
     event.preventDefault();
     void find(open, element<HTMLInputElement>(panel, "[data-code]").value, duration);

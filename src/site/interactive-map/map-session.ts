@@ -1,7 +1,8 @@
-import type { Map as MapLibre } from "maplibre-gl";
+import type { GeoJSONSource, Map as MapLibre } from "maplibre-gl";
 import type { MapSettings } from "../../publishing/map-folder.ts";
 import { fetchSquares, type SquareBook, type TaxonOnMap } from "./map-data.ts";
 import { paintStates } from "./paint-states.ts";
+import { outlineOf, type Place } from "./square-outline.ts";
 import type { View } from "./square-paint.ts";
 
 /** Where the map's files are, what it opens with, and what to do when it is closed. */
@@ -9,6 +10,8 @@ export interface MapRequest {
   /** Address of the folder `map/`, with its closing slash. */
   readonly folder: string;
   readonly slug: string;
+  /** Puts the panel on the page. */
+  readonly shown: (panel: HTMLElement) => void;
   readonly close: () => void;
 }
 
@@ -50,10 +53,35 @@ export function repaint({ map, taxon, view, here }: OpenMap): void {
   if (here) markHere(map, here, true);
 }
 
-/** Draws or removes the outline of a square. */
+/** The outline a map shows now: a map is idle again after each change, and must not be changed for nothing. */
+const outlined = new WeakMap<MapLibre, string>();
+
+/** Draws or removes the outline of a square; that of a 2 km square is drawn round its parts, where they are in view. */
 export function markHere(map: MapLibre, { size, id }: ChosenSquare, here: boolean): void {
-  const layers = size === "hectad" ? ["hectad_cell"] : ["tetrad_spine", "tetrad_page"];
-  for (const sourceLayer of layers) map.setFeatureState({ source: "squares", sourceLayer, id }, { here });
+  if (size === "hectad") map.setFeatureState({ source: "squares", sourceLayer: "hectad_cell", id }, { here });
+  const outline = size === "tetrad" && here ? outlineOf(cornersOf(map, id)) : [];
+  const words = outline.join(" ");
+  if (outlined.get(map) === words) return;
+  outlined.set(map, words);
+  void map.getSource<GeoJSONSource>("here")?.setData({
+    type: "Feature",
+    properties: {},
+    geometry: { type: "LineString", coordinates: outline.map(([longitude, latitude]) => [longitude, latitude]) },
+  });
+}
+
+/** Corners of the pieces of a 2 km square in the tiles in view. */
+function cornersOf(map: MapLibre, id: number): Place[] {
+  return ["tetrad_spine", "tetrad_page"]
+    .flatMap((sourceLayer) => map.querySourceFeatures("squares", { sourceLayer, filter: ["==", ["id"], id] }))
+    .flatMap(({ geometry }) =>
+      geometry.type === "Polygon"
+        ? geometry.coordinates.flat()
+        : geometry.type === "MultiPolygon"
+          ? geometry.coordinates.flat(2)
+          : [],
+    )
+    .map(([longitude = 0, latitude = 0]) => [longitude, latitude] as const);
 }
 
 /** Codes and middles of the 2 km squares, fetched once, when first asked for; a failure is forgotten, to try again. */

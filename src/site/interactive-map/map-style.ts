@@ -115,7 +115,10 @@ export function mapStyle(archive: string, colours: MapColours, land: boolean): S
     : [];
   return {
     version: 8,
-    sources: { squares: { type: "vector", url: `pmtiles://${archive}` } },
+    sources: {
+      squares: { type: "vector", url: `pmtiles://${archive}` },
+      here: { type: "geojson", data: { type: "FeatureCollection", features: [] } },
+    },
     layers: [
       { id: "paper", type: "background", paint: { "background-color": colours.paper } },
       ground,
@@ -145,16 +148,14 @@ export function mapStyle(archive: string, colours: MapColours, land: boolean): S
         "source-layer": "hectad_cell",
         paint: { "line-color": colours.accent, "line-width": 2.5, "line-opacity": isHere },
       },
-      ...(["spine", "page"] as const).map(
-        (part): LayerSpecification => ({
-          id: `tetrad_${part}_here`,
-          type: "line",
-          source: "squares",
-          "source-layer": `tetrad_${part}`,
-          minzoom: TETRAD_ZOOM,
-          paint: { "line-color": colours.accent, "line-width": 2, "line-opacity": isHere },
-        }),
-      ),
+      {
+        id: "tetrad_here",
+        type: "line",
+        source: "here",
+        minzoom: TETRAD_ZOOM,
+        layout: { "line-join": "miter" },
+        paint: { "line-color": colours.accent, "line-width": 2.5 },
+      },
     ],
   };
 }

@@ -5,26 +5,34 @@ function offer(place: HTMLElement): void {
   const opener = place.querySelector<HTMLElement>(".zoom-open");
   const button = place.querySelector<HTMLButtonElement>("[data-open]");
   const trouble = place.querySelector<HTMLElement>("[data-trouble]");
-  const template = place.querySelector("template");
-  if (!opener || !button || !trouble || !template) return;
+  if (!opener || !button || !trouble) return;
   opener.hidden = false;
+  const words = button.textContent;
+  const show = (open: boolean) => {
+    button.disabled = open;
+    button.textContent = open ? "Opening the map …" : words;
+  };
   button.addEventListener("click", () => {
-    button.disabled = true;
+    show(true);
     trouble.hidden = true;
-    place.append(template.content.cloneNode(true));
-    const panel = place.querySelector<HTMLElement>(".zoom-panel");
-    if (!panel) return;
     const close = () => {
-      panel.remove();
-      button.disabled = false;
+      place.querySelector(".zoom-panel")?.remove();
+      show(false);
       opener.hidden = false;
       button.focus();
     };
-    opener.hidden = true;
+    const request = {
+      folder: place.dataset["folder"] ?? "/map/",
+      slug: place.dataset["slug"] ?? "",
+      shown: (panel: HTMLElement) => {
+        place.append(panel);
+        opener.hidden = true;
+        panel.focus();
+      },
+      close,
+    };
     import("./open-map.ts")
-      .then(({ openMap }) =>
-        openMap(panel, { folder: place.dataset["folder"] ?? "/map/", slug: place.dataset["slug"] ?? "", close }),
-      )
+      .then(({ openMap }) => openMap(request))
       .catch((error: unknown) => {
         close();
         trouble.hidden = false;

@@ -2,31 +2,40 @@ import { addProtocol, Map as MapLibre, setWorkerUrl } from "maplibre-gl";
 import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
 import { Protocol } from "pmtiles";
 import type { MapSettings } from "../../publishing/map-folder.ts";
+import styles from "./interactive-map.css?url";
 import { joinControls } from "./map-controls.ts";
 import { fetchSettings, fetchSquares, fetchTaxon } from "./map-data.ts";
 import { element, type MapRequest, type OpenMap, repaint, viewOf } from "./map-session.ts";
 import { hatchImage, mapStyle, readColours } from "./map-style.ts";
+import { panelOf } from "./panel.ts";
 import { describeView } from "./tell-squares.ts";
+
+/** What the map says over itself where the wheel or a finger scrolls the page. */
+const GESTURE_WORDS = {
+  "CooperativeGesturesHandler.WindowsHelpText": "Hold Ctrl while you turn the wheel: the map zooms",
+  "CooperativeGesturesHandler.MacHelpText": "Hold ⌘ while you scroll: the map zooms",
+  "CooperativeGesturesHandler.MobileHelpText": "Two fingers move the map",
+};
 
 let prepared = false;
 
 /**
- * Opens the map in its panel: tiles, species, controls.
+ * Opens the map in a panel of its own: tiles, species, controls.
  *
- * @param panel the copy of the template, already on the page
- * @param request folder, species, what closing does
+ * @param request folder, species, how the panel is shown, what closing does
  * @throws {Error} where WebGL is missing or a file cannot be fetched; the caller shows the reason
  */
-export async function openMap(panel: HTMLElement, request: MapRequest): Promise<void> {
+export async function openMap(request: MapRequest): Promise<void> {
   if (!prepared) {
     setWorkerUrl(workerUrl);
     addProtocol("pmtiles", new Protocol().tile);
     prepared = true;
   }
-  const settingsComing = fetchSettings(request.folder);
-  const mapComing = settingsComing.then((settings) => drawGround(element(panel, "[data-canvas]"), request, settings));
-  const [settings, map, hectads, taxon] = await Promise.all([
-    settingsComing,
+  const [settings] = await Promise.all([fetchSettings(request.folder), addStyles(styles)]);
+  const panel = panelOf(settings, document.querySelector(".map-credit"));
+  request.shown(panel);
+  const mapComing = drawGround(element(panel, "[data-canvas]"), request, settings);
+  const [map, hectads, taxon] = await Promise.all([
     mapComing,
     fetchSquares(request.folder, "hectads"),
     fetchTaxon(request.folder, request.slug),
@@ -52,6 +61,18 @@ export async function openMap(panel: HTMLElement, request: MapRequest): Promise<
   describeView(open);
 }
 
+/** Styles of the panel, asked for with the map and not with the page. */
+async function addStyles(href: string): Promise<void> {
+  if (document.querySelector(`link[href="${href}"]`)) return;
+  const link = Object.assign(document.createElement("link"), { rel: "stylesheet", href });
+  const loaded = new Promise((resolve, reject) => {
+    link.onload = resolve;
+    link.onerror = () => reject(new Error("its styles could not be fetched"));
+  });
+  document.head.append(link);
+  await loaded;
+}
+
 async function drawGround(container: HTMLElement, { folder }: MapRequest, settings: MapSettings): Promise<MapLibre> {
   const colours = readColours(document.documentElement);
   const map = new MapLibre({
@@ -68,6 +89,8 @@ async function drawGround(container: HTMLElement, { folder }: MapRequest, settin
     rollEnabled: false,
     renderWorldCopies: false,
     fadeDuration: 0,
+    cooperativeGestures: true,
+    locale: GESTURE_WORDS,
   });
   map.touchZoomRotate.disableRotation();
   map.keyboard.disableRotation();

@@ -59,6 +59,22 @@ export const HATCH_PARTS: Readonly<Record<HatchPart, readonly [from: number, to:
 });
 
 /**
+ * The dashes that draw one part of every cell along a run of cells: a run is one stroke from cell to cell in units
+ * of a cell, and its dashes begin anew at each run.
+ *
+ * @param from where the part begins across a cell, in units, 0 ≤ from < 4
+ * @param to where it ends, from < to ≤ 4
+ * @returns attributes of a stroke, with a space before each; "" where the part is the whole cell
+ * @example dashes(1.5, 3.5) // ' stroke-dasharray="0.5 0.5" stroke-dashoffset="-0.375"'
+ */
+export function dashes(from: number, to: number): string {
+  if (to - from >= CELL) return "";
+  const share = (to - from) / CELL;
+  const offset = from === 0 ? "" : ` stroke-dashoffset="-${from / CELL}"`;
+  return ` stroke-dasharray="${share} ${1 - share}"${offset}`;
+}
+
+/**
  * A centred square of a number map.
  *
  * @param side 0 < side ≤ 4, in units

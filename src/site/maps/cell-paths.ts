@@ -1,4 +1,4 @@
-import { CELL, type CellShape, HATCH_PARTS, type HatchPart } from "./book-cell.ts";
+import { CELL, type CellShape } from "./book-cell.ts";
 import { numbersText, numberText } from "./path-text.ts";
 
 /** A cell of a grid on a map: column from the west, row from the north, both from 0. */
@@ -59,30 +59,6 @@ export function runsPath(cells: readonly Cell[], unit: number = CELL): string {
       length: length * unit,
     })),
   );
-}
-
-/**
- * One path of all the hatching of a grid: runs of whole cells, then spines, then pages.
- *
- * @param parts the cells hatched whole, at the spine and at the page
- * @returns the path's text, "" where nothing is hatched
- * @example hatchPath({ whole: [], spine: [{ column: 0, row: 0 }], page: [{ column: 1, row: 0 }] }) // "M0 2h1.5m4 0h2.5"
- */
-export function hatchPath(parts: Readonly<Record<HatchPart, readonly Cell[]>>): string {
-  const whole = joinNeighbours(inReadingOrder(parts.whole)).map(({ column, row, length }) => ({
-    x: column * CELL,
-    y: row * CELL + 2,
-    length: length * CELL,
-  }));
-  const narrow = (["spine", "page"] as const).flatMap((part) => {
-    const [from, to] = HATCH_PARTS[part];
-    return inReadingOrder(parts[part]).map(({ column, row }) => ({
-      x: column * CELL + from,
-      y: row * CELL + 2,
-      length: to - from,
-    }));
-  });
-  return strokes([...whole, ...narrow]);
 }
 
 function joinNeighbours(cells: readonly Cell[]): { column: number; row: number; length: number }[] {

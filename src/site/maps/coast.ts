@@ -4,7 +4,7 @@ import type { Inset, InsetRequest } from "./insets.ts";
 import { type Outline, outlinesOf, outlinesPath, ringArea, simplify } from "./outline.ts";
 import type { Transform } from "./placement.ts";
 
-/** Paths of the base map in units of the frame; "" where the scheme has none. */
+/** Paths of the base map in quarters of a unit of the frame; "" where the scheme has none. */
 export interface Coast {
   readonly land: string;
   readonly coarseLand: string;
@@ -23,7 +23,7 @@ export interface Ground {
 }
 
 /** Smallest triangle of an outline that is kept, in square units. */
-const FINE = 2.2;
+const FINE = 2.8;
 const COARSE = 9;
 const FINE_LAKE = 0.7;
 /** Smallest island and lake drawn, in square units: an island of half a pixel. */

@@ -1,8 +1,9 @@
 import type { Affine } from "./affine.ts";
 import type { AtlasMap } from "./atlas-map.ts";
 import { CELL } from "./book-cell.ts";
-import { runsPath } from "./cell-paths.ts";
+import { type Cell, runsPath } from "./cell-paths.ts";
 import { furnitureSvg } from "./furniture.ts";
+import { QUARTERS } from "./outline.ts";
 import { numbersText } from "./path-text.ts";
 import { matrixFor, type Placement, type Resolution } from "./placement.ts";
 
@@ -13,6 +14,9 @@ export const SHARED = Object.freeze({
   hatch: "atlas-hatch",
   coarse: "atlas-coast",
 });
+
+/** Outlines of the base map are whole quarters of a unit. */
+const FROM_QUARTERS = ` transform="scale(${1 / QUARTERS})"`;
 
 /** A text made safe to stand in SVG. @example escaped("a < b") // "a &lt; b" */
 export function escaped(text: string): string {
@@ -49,9 +53,23 @@ export function movedSvg(matrix: Affine, body: string): string {
   return `<g transform="${text}">${body}</g>`;
 }
 
-/** The path of each placement, in that placement's cells of a resolution. */
+/** The path of each placement, in that placement's cells of a resolution, four units to a cell. */
 export function placedSvg(map: AtlasMap, resolution: Resolution, draw: (placement: Placement) => string): string {
   return map.placements.map((placement) => movedSvg(matrixFor(placement, resolution), draw(placement))).join("");
+}
+
+/** Runs of cells of each placement, one unit to a cell: whole numbers are short. */
+export function placedRunsSvg(
+  map: AtlasMap,
+  resolution: Resolution,
+  cellsOf: (placement: Placement) => readonly Cell[],
+): string {
+  return map.placements
+    .map((placement) => {
+      const [a, b, c, d, e, f] = matrixFor(placement, resolution);
+      return movedSvg([a * CELL, b * CELL, c * CELL, d * CELL, e, f], pathSvg("", runsPath(cellsOf(placement), 1)));
+    })
+    .join("");
 }
 
 /**
@@ -65,15 +83,15 @@ export function mapDefs(map: AtlasMap): string {
   const land =
     map.land === ""
       ? ""
-      : `<path id="${SHARED.land}" d="${map.land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
+      : `<path id="${SHARED.land}"${FROM_QUARTERS} d="${map.land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
   const times = Math.max(1, Math.round(10_000 / map.frame.metresPerUnit / CELL / 1.5));
-  const finer = times === 1 ? "" : ` patternTransform="scale(${numbersText([1 / times], 4)})"`;
-  return `${land}<pattern id="${SHARED.hatch}" width="2" height="2" patternUnits="userSpaceOnUse"${finer}><path class="map-line" d="M-.5.5l1-1M0 2l2-2M1.5 2.5l1-1"/></pattern>`;
+  const inCells = ` patternTransform="scale(${numbersText([1 / (CELL * times)], 5)})"`;
+  return `${land}<pattern id="${SHARED.hatch}" width="2" height="2" patternUnits="userSpaceOnUse"${inCells}><path class="map-line" d="M-.5.5l1-1M0 2l2-2M1.5 2.5l1-1"/></pattern>`;
 }
 
 /** Definition of the coarse coast for thumbnails: content of a `<defs>`, "" without a coast. */
 export function coarseDefs(map: AtlasMap): string {
-  return map.coarseLand === "" ? "" : `<path id="${SHARED.coarse}" d="${map.coarseLand}"/>`;
+  return map.coarseLand === "" ? "" : `<path id="${SHARED.coarse}"${FROM_QUARTERS} d="${map.coarseLand}"/>`;
 }
 
 /** Land under everything: the coast's area, or the squares with land where the coast cannot say what is the atlas's. */
@@ -83,9 +101,8 @@ export function landSvg(map: AtlasMap): string {
   return map.land === "" ? cells : `<g clip-path="url(#${SHARED.clip})">${cells}</g>`;
 }
 
-/** Hatching, clipped to land where there is a coast. */
-export function hatchSvg(map: AtlasMap, draw: (placement: Placement) => string): string {
-  const body = placedSvg(map, 10_000, (placement) => pathSvg("", draw(placement)));
+/** Runs of cells painted with the hatch, one unit to a cell, clipped to land where there is a coast. */
+export function hatchedSvg(map: AtlasMap, body: string): string {
   if (body === "") return "";
   return `<g class="map-hatch" stroke="url(#${SHARED.hatch})"${map.land === "" ? "" : ` clip-path="url(#${SHARED.clip})"`}>${body}</g>`;
 }
@@ -93,7 +110,8 @@ export function hatchSvg(map: AtlasMap, draw: (placement: Placement) => string):
 /** Lakes, border and coast, over the hatch and under the squares. */
 export function waterSvg(map: AtlasMap): string {
   const coast = map.land === "" ? "" : `<use href="#${SHARED.land}" class="map-coast"/>`;
-  return pathSvg("map-lake", map.lakes) + pathSvg("map-border", map.borders) + coast;
+  const drawn = pathSvg("map-lake", map.lakes) + pathSvg("map-border", map.borders);
+  return (drawn === "" ? "" : `<g${FROM_QUARTERS}>${drawn}</g>`) + coast;
 }
 
 /** Ticks, arrow, bar, and the lines round insets. */

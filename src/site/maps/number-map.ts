@@ -1,7 +1,7 @@
 import type { AtlasMap } from "./atlas-map.ts";
 import { centredSquare } from "./book-cell.ts";
-import { type Cell, hatchPath, shapesPath } from "./cell-paths.ts";
-import { furnishingsSvg, hatchSvg, landSvg, pathSvg, placedSvg, waterSvg } from "./map-shapes.ts";
+import { type Cell, shapesPath } from "./cell-paths.ts";
+import { furnishingsSvg, hatchedSvg, landSvg, pathSvg, placedRunsSvg, placedSvg, waterSvg } from "./map-shapes.ts";
 import type { Placement } from "./placement.ts";
 
 /** One class of a number map: from `least` to `most`, both inclusive, drawn as a square of a side; side 0 is hatched. */
@@ -75,8 +75,9 @@ export function numberMapSvg(
   }
   const cellsOf = (placement: Placement, wanted: (side: number) => boolean) =>
     classes.filter(({ side }) => wanted(side)).map((kind) => ({ kind, cells: cells.get(placement)?.get(kind) ?? [] }));
-  const hatch = hatchSvg(map, (placement) =>
-    hatchPath({ whole: cellsOf(placement, (side) => side === 0).flatMap((group) => group.cells), spine: [], page: [] }),
+  const hatch = hatchedSvg(
+    map,
+    placedRunsSvg(map, 10_000, (placement) => cellsOf(placement, (side) => side === 0).flatMap((group) => group.cells)),
   );
   const squares = placedSvg(map, 10_000, (placement) =>
     pathSvg(

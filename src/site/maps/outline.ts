@@ -84,29 +84,32 @@ export function ringArea(points: Outline["points"]): number {
   }, 0);
 }
 
+/** Outlines are drawn in quarters of a unit, as whole numbers: finer than a pixel at any width of a map. */
+export const QUARTERS = 4;
+
 /**
- * Path of outlines, relative and to one decimal; points that fall on the one before are left out, and so are
- * rings of fewer than three points left.
+ * Path of outlines, relative and in whole quarters of a unit; points that fall on the one before are left out, and
+ * so are rings of fewer than three points left.
  *
  * @param outlines in units of the map
- * @returns the path's text
- * @example outlinesPath([{ points: [[0, 0], [10, 0], [10, 10]], closed: true }]) // "M0 0l10 0 0 10z"
+ * @returns the path's text, to be drawn with a scale of 1/4
+ * @example outlinesPath([{ points: [[0, 0], [10, 0], [10, 10]], closed: true }]) // "M0 0l40 0 0 40z"
  */
 export function outlinesPath(outlines: readonly Outline[]): string {
   return outlines.map(outlinePath).join("");
 }
 
 function outlinePath({ points, closed }: Outline): string {
-  const tenths = points
-    .map(([x, y]) => [Math.round(x * 10), Math.round(y * 10)] as const)
+  const quarters = points
+    .map(([x, y]) => [Math.round(x * QUARTERS), Math.round(y * QUARTERS)] as const)
     .filter(([x, y], i, all) => i === 0 || x !== all[i - 1]?.[0] || y !== all[i - 1]?.[1]);
-  const [first, ...rest] = tenths;
+  const [first, ...rest] = quarters;
   if (!first || rest.length < (closed ? 2 : 1)) return "";
   let [penX, penY] = first;
   const steps = rest.flatMap(([x, y]) => {
-    const step = [(x - penX) / 10, (y - penY) / 10];
+    const step = [x - penX, y - penY];
     [penX, penY] = [x, y];
     return step;
   });
-  return `M${numbersText([first[0] / 10, first[1] / 10], 1)}l${numbersText(steps, 1)}${closed ? "z" : ""}`;
+  return `M${numbersText(first, 0)}l${numbersText(steps, 0)}${closed ? "z" : ""}`;
 }

@@ -68,11 +68,11 @@ describe("a map of Britain, Ireland and the Channel Islands", () => {
     ).toBe(true);
   });
 
-  it("keeps the coast short: under 13 kB of path, and no outline of fewer than three points", () => {
-    expect(map.land.length).toBeLessThan(13_000);
-    expect(map.land.length).toBeGreaterThan(8_000);
+  it("keeps the coast short: under 8 kB of path, and no outline of fewer than three points", () => {
+    expect(map.land.length).toBeLessThan(8_000);
+    expect(map.land.length).toBeGreaterThan(5_000);
     expect(readPath(map.land).every(({ points, closed }) => closed && points.length >= 3)).toBe(true);
-    expect(map.coarseLand.length).toBeLessThan(5_000);
+    expect(map.coarseLand.length).toBeLessThan(3_500);
   });
 
   it("paints the coast's whole area as land, since the atlas covers it", () => {

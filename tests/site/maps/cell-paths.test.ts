@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { BOOK_SHAPES, type BookClass, centredSquare } from "../../../src/site/maps/book-cell.ts";
-import { hatchPath, runsPath, shapesPath } from "../../../src/site/maps/cell-paths.ts";
+import { BOOK_SHAPES, type BookClass, centredSquare, dashes, HATCH_PARTS } from "../../../src/site/maps/book-cell.ts";
+import { runsPath, shapesPath } from "../../../src/site/maps/cell-paths.ts";
 import { filledArea, readPath } from "../../support/path-reader.ts";
 
 const corner = (d: string) => readPath(d).map(({ points }) => points[0]);
@@ -31,10 +31,9 @@ describe("examples", () => {
       ),
     ).toBe("M0 2h8m4 0h4");
   });
-  it("hatches a spine and a page", () => {
-    expect(hatchPath({ whole: [], spine: [{ column: 0, row: 0 }], page: [{ column: 1, row: 0 }] })).toBe(
-      "M0 2h1.5m4 0h2.5",
-    );
+  it("dashes a page, and a whole cell not at all", () => {
+    expect(dashes(1.5, 3.5)).toBe(' stroke-dasharray="0.5 0.5" stroke-dashoffset="-0.375"');
+    expect(dashes(0, 4)).toBe("");
   });
 });
 
@@ -66,6 +65,20 @@ describe("a square as a small book", () => {
     const [, page] = readPath(shapesPath([{ column: 0, row: 0 }], BOOK_SHAPES.gone));
     expect(page && size(page)).toEqual([1.95, 2.9]);
     expect(page?.points[0]?.map((number) => Number(number.toFixed(3)))).toEqual([1.5, 0.55]);
+  });
+
+  /* A dash is drawn where (place along the stroke + offset) modulo the pattern is below the dash's length: SVG 2 §13.5.7. */
+  it.each([
+    ...(["both", "since", "before"] as const).map((kind) => {
+      const { x, width } = BOOK_SHAPES[kind];
+      return [kind, x, x + width] as const;
+    }),
+    ...(["spine", "page"] as const).map((part) => [`hatched ${part}`, ...HATCH_PARTS[part]] as const),
+  ])("draws %s in every cell of a run by dashes, from %d to %d of 4", (_, from, to) => {
+    const numbers = [...dashes(from, to).matchAll(/-?[\d.]+(?=[" ])/g)].map(([text]) => Number(text));
+    const [dash = 0, gap = 0, offset = 0] = numbers;
+    const isDrawn = (along: number) => (((along + offset) % (dash + gap)) + (dash + gap)) % (dash + gap) < dash;
+    for (let at = 0.017; at < 12; at += 0.03) expect(isDrawn(at / 4), String(at)).toBe(at % 4 >= from && at % 4 < to);
   });
 
   it("grows a number's square about the middle of its cell", () => {

@@ -5,7 +5,7 @@ import { buildAtlasMap } from "../../../src/site/maps/atlas-map.ts";
 import { coverageRows } from "../../../src/site/maps/coverage.ts";
 import { keyGroups, mapDescription, mapTitle } from "../../../src/site/maps/map-words.ts";
 import { countByClass, taxonClasses, VISIT_CLASSES } from "../../../src/site/maps/number-map.ts";
-import { speciesMapSvg } from "../../../src/site/maps/species-map.ts";
+import { laterRunsSvg, speciesMapSvg } from "../../../src/site/maps/species-map.ts";
 import { bookClass, sortSquares } from "../../../src/site/maps/taxon-squares.ts";
 import { thumbnailSvg } from "../../../src/site/maps/thumbnail.ts";
 import { britainAndIreland, landOverview } from "../../support/map-fixture.ts";
@@ -73,6 +73,39 @@ describe("classes of squares", () => {
   });
 });
 
+describe("a species map", () => {
+  const svg = speciesMapSvg(map, sorted, "map");
+  const cellsIn = (within: string) =>
+    total(
+      [...within.matchAll(/<path d="([^"]*)"/g)].flatMap(([, d = ""]) =>
+        readPath(d).map(({ points: [from, to] }) => (to?.[0] ?? 0) - (from?.[0] ?? 0)),
+      ),
+    );
+  const group = (id: string) => svg.match(new RegExp(`<g id="map-${id}">(.*?)</g></g>`))?.[1] ?? "";
+
+  it("draws every square of a class as part of a run", () => {
+    expect(cellsIn(group("both"))).toBe(sorted.counts.both);
+    expect(cellsIn(group("since")) + cellsIn(group("since-covered"))).toBe(sorted.counts.since);
+    expect(cellsIn(group("before")) + cellsIn(group("before-covered"))).toBe(sorted.counts.before);
+  });
+
+  it("hatches the uncovered part of recorded squares by the runs that draw their other part", () => {
+    const hatch =
+      svg.match(/<g class="map-hatch".*?(?=<g transform="scale|<use href="#atlas-land" class="map-coast")/)?.[0] ?? "";
+    const hatched = (part: "whole" | "spine" | "page") =>
+      total([...sorted.hatch.values()].map((parts) => parts[part].length));
+    const again = (["since", "before"] as const).filter((id) => hatch.includes(`<use href="#map-${id}"/>`));
+    expect(cellsIn(hatch) + total(again.map((id) => cellsIn(group(id))))).toBe(
+      hatched("whole") + hatched("spine") + hatched("page"),
+    );
+  });
+
+  it("lends a smaller map the runs of the later period", () => {
+    const ids = [...laterRunsSvg(map, sorted, "map").matchAll(/#map-([a-z-]+)"/g)].map(([, id = ""]) => id);
+    expect(total(ids.map((id) => cellsIn(group(id))))).toBe(sorted.counts.both + sorted.counts.since);
+  });
+});
+
 describe("a map that compares nothing", () => {
   const single = { ...atlas, compared: null, periods: [{ id: "p1", label: "1990–2024", from: 1990, to: 2024 }] };
   const plain = sortSquares(
@@ -94,8 +127,8 @@ describe("a map that compares nothing", () => {
   );
 
   it("draws whole squares and hatch, no spine, no hue, no word of change", () => {
-    const svg = speciesMapSvg(map, plain);
-    expect(svg.match(/map-(new|gone|part)/g)).toBeNull();
+    const svg = speciesMapSvg(map, plain, "map");
+    expect(svg.match(/(?:map|runs)-(new|gone|part)/g)).toBeNull();
     expect([...plain.hatch.values()].every(({ spine, page }) => spine.length === 0 && page.length === 0)).toBe(true);
     const words = [
       mapTitle("the bee", plain),

@@ -1,0 +1,46 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { gzipSync } from "node:zlib";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { landRows } from "../support/map-fixture.ts";
+import { type RenderedFixture, renderFixture } from "../support/rendered-fixture.ts";
+
+/** The first view of a species page on the ground of the whole demonstration: every British hectad, coast, lakes, borders. */
+let rendered: RenderedFixture;
+let basemap: string;
+const COAST = [
+  ["land-overview.geojson", "land.geojson"],
+  ["lakes-overview.geojson", "lakes.geojson"],
+  ["borders.geojson", "borders.geojson"],
+] as const;
+beforeAll(async () => {
+  basemap = mkdtempSync(path.join(tmpdir(), "atlaswright-coast-"));
+  for (const [from, to] of COAST) cpSync(path.resolve("content/basemap", from), path.join(basemap, to));
+  const hectads = landRows().flatMap(({ grid, hectad }) => (grid === "british" ? [hectad] : []));
+  rendered = await renderFixture({ taxa: 5, hectads, basemap }, "/");
+}, 240_000);
+afterAll(() => {
+  rendered?.remove();
+  rmSync(basemap, { recursive: true, force: true });
+});
+
+const zipped = (name: string) => gzipSync(readFileSync(path.join(rendered.folder, name)), { level: 9 }).length;
+
+describe("the first view of a species page", () => {
+  it("weighs at most 60 kB: page, styles, script and the three fonts, compressed", () => {
+    const page = "species/red-tailed/index.html";
+    const html = readFileSync(path.join(rendered.folder, page), "utf8");
+    const files = [...html.matchAll(/<(?:link rel="stylesheet"|script type="module") (?:href|src)="\/([^"]+)"/g)].map(
+      ([, name = ""]) => name,
+    );
+    const fonts = ["display", "text", "display-italic"].map((name) => `fonts/${name}.woff2`);
+    const bytes = [page, ...files]
+      .map(zipped)
+      .concat(fonts.map((name) => readFileSync(path.join(rendered.folder, name)).length));
+    expect(files.length).toBeGreaterThan(2);
+    expect(html.includes('id="atlas-land"')).toBe(true);
+    expect(html.match(/<g id="species-map-/g)?.length).toBeGreaterThan(2);
+    expect(bytes.reduce((sum, number) => sum + number, 0)).toBeLessThanOrEqual(60_000);
+  });
+});
