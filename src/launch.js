@@ -5,7 +5,7 @@
  * terminal, signals and exit code. In a clone it first installs the dependencies, if they are missing or out of date.
  */
 import { spawn, spawnSync } from "node:child_process";
-import { existsSync, readFileSync, realpathSync, statSync } from "node:fs";
+import { existsSync, lstatSync, readFileSync, realpathSync, statSync } from "node:fs";
 import module, { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { dirname, join, sep } from "node:path";
@@ -61,6 +61,8 @@ export function needsInstall(packageRoot) {
   const lockfile = join(packageRoot, "package-lock.json");
   const stamp = join(packageRoot, "node_modules/.package-lock.json");
   if (isInstalled(packageRoot) || !existsSync(lockfile)) return false;
+  // Installing through a link would empty another project's folder.
+  if (existsSync(dirname(stamp)) && lstatSync(dirname(stamp)).isSymbolicLink()) return false;
   return !existsSync(stamp) || statSync(lockfile).mtimeMs > statSync(stamp).mtimeMs;
 }
 

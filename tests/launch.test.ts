@@ -82,6 +82,13 @@ describe("needsInstall", () => {
     expect(needsInstall(clone)).toBe(true);
   });
 
+  it("leaves a folder that is reached through a link alone", () => {
+    const [clone, other] = [makeTemporaryFolder(), makeTemporaryFolder()];
+    write(join(clone, "package-lock.json"), "{}");
+    symlinkSync(other, join(clone, "node_modules"), "junction");
+    expect(needsInstall(clone)).toBe(false);
+  });
+
   it("leaves an installed package alone", () => {
     const folder = join(makeTemporaryFolder(), "node_modules/atlaswright");
     write(join(folder, "package-lock.json"), "{}");

@@ -11,7 +11,7 @@ SELECT
   d.date_id,
   n.name_id,
   k.kind_id,
-  trim(regexp_replace(strip_accents(lower(r."recordedBy")), '[^a-z0-9]+', ' ', 'g')) AS recorder
+  trim(regexp_replace(strip_accents(lower(r."recordedBy")), '[^\p{L}\p{N}]+', ' ', 'g')) AS recorder
 FROM raw_records AS r
 JOIN place_texts AS p
   ON p.source = r.source AND p."gridReference" = r."gridReference" AND p."decimalLatitude" = r."decimalLatitude"

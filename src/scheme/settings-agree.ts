@@ -18,6 +18,20 @@ export function checkSettings(
       if (settings[list].findIndex((other) => other.id === id) < index)
         throw new Mistake(`${list}: id “${id}”`, "is there twice", "give each its own id", at([list, index, "id"]));
     });
+  for (const [list, reserved] of [
+    ["periods", "outside"],
+    ["territories", "all"],
+    ["castes", "not_stated"],
+  ] as const) {
+    const index = settings[list].findIndex(({ id }) => id === reserved);
+    if (index >= 0)
+      throw new Mistake(
+        `${list}: id “${reserved}”`,
+        "means something else in the tables",
+        "give it another id",
+        at([list, index, "id"]),
+      );
+  }
   checkPeriods(settings, at);
   const periods = settings.periods.map((period) => period.id);
   settings.compared?.forEach((id, index) => {

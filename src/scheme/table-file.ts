@@ -19,7 +19,7 @@ export function parseTable<Row extends z.ZodObject>(
   file: string,
   row: Row,
 ): (z.infer<Row> & { row: number })[] {
-  const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ""));
+  const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ""), { delimitersToGuess: [",", "\t", ";"] });
   const [header = [], ...rows] = parsed.data.map((cells) => cells.map((cell) => cell.trim()));
   checkHeader(header, file, row);
   const unclosed = parsed.errors.find(({ type }) => type === "Quotes");

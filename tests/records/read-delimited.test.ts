@@ -17,7 +17,7 @@ function utf16be(text: string): Buffer {
   return Buffer.from(`\uFEFF${text}`, "utf16le").swap16();
 }
 
-// The list of faults is that of the brief a scheme's officer would write: what recorders and their programs send.
+// The faults are what recorders and their programs send; the list is common practice, without a source.
 describe("a file", () => {
   it("is read whole", async () => {
     const reading = await read(`${HEADER}Bombus pratorum,2021-04-03,TQ38\nBombus lucorum,2021-05-06,TQ37\n`);

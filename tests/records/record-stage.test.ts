@@ -168,6 +168,9 @@ describe("a record", () => {
     expect(await routes({ ...row, caste: "queen" }, { ...row, caste: "worker" })).toEqual(["used", "used"]);
     expect(await routes(row, { ...row, recordedBy: "" })).toEqual(["used", "used"]);
     expect(await routes(row, { ...row, recordedBy: "B. Recorder" })).toEqual(["used", "used"]);
+    const greek = { ...row, recordedBy: "Α. Καταγραφέας" };
+    expect(await routes(greek, { ...greek, recordedBy: "α καταγραφεας" })).toEqual(["used", "two_routes"]);
+    expect(await routes(greek, { ...greek, recordedBy: "Β. Καταγραφέας" })).toEqual(["used", "used"]);
     expect(await routes(row, { ...row, eventDate: "2015-04-04" })).toEqual(["used", "used"]);
     expect((await interpret(database(), { walks: table([row, row]) })).records.map(({ reason }) => reason)).toEqual([
       "used",

@@ -123,6 +123,11 @@ describe("settings", () => {
     ],
     ["id: recent", "id: earlier", "atlas.yaml:5:11: periods: id “earlier” is there twice; give each its own id"],
     [
+      "id: recent",
+      "id: outside",
+      "atlas.yaml:5:11: periods: id “outside” means something else in the tables; give it another id",
+    ],
+    [
       "id: walks",
       "id: walks\n    datum: Bessel",
       "atlas.yaml:10:12: source walks: datum is “Bessel”, which is not known here; write a code such as EPSG:4326 or EPSG:27700",

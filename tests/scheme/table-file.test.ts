@@ -59,6 +59,12 @@ describe("a table of the scheme", () => {
     expect(checklist(text)).toBe(message);
   });
 
+  it("takes bars between values of a cell for no delimiter", () => {
+    const rows = Array.from({ length: 12 }, (_, index) => `t${index},Bombus t${index},queen | worker | male\n`);
+    const text = `taxonID,scientificName,castes\n${rows.join("")}`;
+    expect(parseTable(text, "checklist.csv", ChecklistRow)[0]?.castes).toEqual(["queen", "worker", "male"]);
+  });
+
   it("of characters says how they can be relied on", () => {
     expect(characters("taxonID,part,state,reliability\na,tail,red,supports\na,tail,red,always\n")).toBe(
       "characters.csv: row 3, field reliability: reliability is “always”; write settles, supports or misleads",
