@@ -1,0 +1,92 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { Command, Option } from "commander";
+import { settingsReference } from "../scheme/settings-reference.ts";
+import { PACKAGE_ROOT, runBuild, runCheck, runNew, runServe, runStart } from "./run-commands.ts";
+
+function version(): string {
+  return (JSON.parse(readFileSync(join(PACKAGE_ROOT, "package.json"), "utf8")) as { version: string }).version;
+}
+
+const CONTENT = new Option(
+  "--content <folder>",
+  "the scheme's folder, which holds atlas.yaml (default: content, or this folder)",
+);
+const OUT = new Option("--out <folder>", "folder of the finished atlas").default("atlas");
+const BASE = new Option("--base <path>", "address prefix the atlas will be served under")
+  .default("/")
+  .argParser(asPrefix);
+const MEMORY = new Option("--memory <size>", "most memory for the records, such as 2GB; the rest spills to disk");
+const JSON_OUTPUT = new Option("--json", "print the accounting, squares and findings as one JSON object");
+const QUIET = new Option("--quiet", "print no progress");
+const PORT = new Option("--port <number>", "first port to try").default("4321");
+
+/** The program: commands, options and what each does. */
+export function program(): Command {
+  const cli = new Command("atlaswright")
+    .description("Builds a static species-distribution atlas from a recording scheme's folder.")
+    .version(version(), "-V, --version", "print the version")
+    .helpOption("-h, --help", "print this help")
+    .helpCommand("help [command]", "print help on a command")
+    .showHelpAfterError("(atlaswright help shows the commands)")
+    .exitOverride()
+    .addHelpText("after", HELP);
+  cli
+    .command("build")
+    .description("build the atlas: records, tables and pages")
+    .addOption(CONTENT)
+    .addOption(OUT)
+    .addOption(BASE)
+    .addOption(MEMORY)
+    .addOption(JSON_OUTPUT)
+    .addOption(QUIET)
+    .action(runBuild);
+  cli
+    .command("check")
+    .description("check content and records without writing a site; findings go to review/ in the scheme's folder")
+    .addOption(CONTENT)
+    .addOption(MEMORY)
+    .addOption(JSON_OUTPUT)
+    .addOption(QUIET)
+    .action(runCheck);
+  cli
+    .command("serve")
+    .description("serve a built atlas to this machine")
+    .addOption(OUT)
+    .addOption(BASE)
+    .addOption(PORT)
+    .action(runServe);
+  cli.command("new <folder>").description("make a new scheme's folder from a small commented template").action(runNew);
+  cli
+    .command("settings")
+    .description("print every setting of atlas.yaml with its default and meaning")
+    .action(() => {
+      process.stdout.write(settingsReference());
+    });
+  cli
+    .command("start", { hidden: true })
+    .description("build the demonstration and serve it")
+    .addOption(OUT)
+    .addOption(PORT)
+    .addOption(QUIET)
+    .action(runStart);
+  return cli;
+}
+
+const HELP = `
+Results go to stdout, progress to stderr. Exit codes:
+  0  done
+  1  something failed that should not: please report it
+  2  a mistake in settings, content or options: nothing was written
+  3  check found records that are held back until somebody decides
+
+Examples:
+  atlaswright new my-scheme
+  atlaswright check --content my-scheme
+  atlaswright build --content my-scheme --out atlas
+  atlaswright serve --out atlas`;
+
+/** An address prefix between slashes, however it was written. */
+function asPrefix(path: string): string {
+  return `/${path}/`.replaceAll(/\/{2,}/g, "/");
+}
