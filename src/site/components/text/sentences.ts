@@ -154,6 +154,7 @@ export function yearsSentence(
 /** Records for each 100 visits: one decimal under ten, so that two scarce years do not look alike. */
 function perHundred(records: number, visits: number): string {
   const rate = (100 * records) / visits;
+  if (records > 0 && rate < 0.05) return "under 0.1";
   return rate < 9.95 && records > 0 ? rate.toFixed(1) : grouped(Math.round(rate));
 }
 
