@@ -1,5 +1,6 @@
 import { resolveCrs } from "../geodesy/resolve-crs.ts";
 import { Mistake, type Whereabouts } from "../mistake.ts";
+import { GRID_TERRITORIES } from "./grid-territories.ts";
 import type { Settings } from "./settings.ts";
 
 /**
@@ -64,13 +65,30 @@ export function checkSettings(
         );
     }
   });
-  if (settings.territories.length > 1 && settings.territory_polygons === undefined)
-    throw new Mistake(
-      "territory_polygons",
-      "is missing",
-      "with more than one territory, name a GeoJSON file with their polygons",
-      at(["territories"]),
-    );
+  if (settings.territory_polygons === undefined) checkTerritories(settings, at);
+}
+
+/** Without polygons of the scheme's own, territories are told apart by their grids, and only national grids have a place. */
+function checkTerritories({ territories }: Settings, at: (path: readonly PropertyKey[]) => Whereabouts): void {
+  const wayOut = "name a GeoJSON file with the polygons of all territories";
+  if (territories.length === 1) return;
+  territories.forEach(({ id, grid }, index) => {
+    const other = territories.find((one, before) => before < index && one.grid === grid);
+    if (other !== undefined)
+      throw new Mistake(
+        "territory_polygons",
+        `is missing, and ${other.id} and ${id} use the same grid`,
+        wayOut,
+        at(["territories", index, "grid"]),
+      );
+    if (GRID_TERRITORIES[grid] === undefined)
+      throw new Mistake(
+        "territory_polygons",
+        `is missing, and the ${grid} grid of ${id} is used in many countries`,
+        wayOut,
+        at(["territories", index, "grid"]),
+      );
+  });
 }
 
 function checkPeriods({ periods }: Settings, at: (path: readonly PropertyKey[]) => Whereabouts): void {

@@ -209,7 +209,9 @@ export const Settings = z.strictObject({
   territories: z.array(TerritorySetting).min(1),
   territory_polygons: relativePath
     .optional()
-    .describe("GeoJSON; property territory holds the id. One territory needs none"),
+    .describe(
+      "GeoJSON whose property territory holds the id. Without it a national grid has the country it is used in, to 12 km out to sea",
+    ),
   land_squares: relativePath.optional().describe("reviewed list of squares with land, for denominators and hatching"),
   basemap: z
     .strictObject({

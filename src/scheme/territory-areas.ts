@@ -4,10 +4,11 @@ import type { MultiPolygon, Polygon } from "geojson";
 import { z } from "zod";
 import { Mistake } from "../mistake.ts";
 import { contentPath } from "./content-path.ts";
+import { GRID_TERRITORIES } from "./grid-territories.ts";
 import { readContent } from "./read-content.ts";
 import type { Settings } from "./settings.ts";
 
-/** A territory of the atlas and its polygon in WGS84 degrees; null where the only territory is everywhere. */
+/** A territory of the atlas and its polygon in WGS84 degrees; null where the only territory, on a continental grid, is everywhere. */
 export interface TerritoryArea {
   id: string;
   name: string;
@@ -32,7 +33,8 @@ const TerritoryFile = z.object({
 });
 
 /**
- * Reads the territory polygons the settings name, one for each territory.
+ * Reads the territory polygons the settings name, one for each territory. Where they name none, a national grid has the
+ * territory where it is used, and a continental grid is everywhere.
  *
  * @throws {Mistake} where the file is no such GeoJSON or a territory has no polygon in it
  */
@@ -40,7 +42,7 @@ export function readTerritories(folder: string, settings: Settings): TerritoryAr
   const file = settings.territory_polygons;
   const polygons = file === undefined ? new Map<string, Polygon | MultiPolygon>() : readPolygons(folder, file);
   return settings.territories.map(({ id, name, grid, datum, grid_shift }) => {
-    const polygon = polygons.get(id) ?? null;
+    const polygon = polygons.get(id) ?? (file === undefined ? (GRID_TERRITORIES[grid] ?? null) : null);
     if (polygon === null && file !== undefined)
       throw new Mistake(
         `territory “${id}”`,

@@ -1,6 +1,7 @@
 import { mkdirSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { placingTerritories } from "../../src/records/record-stage.ts";
 import { readScheme } from "../../src/scheme/scheme.ts";
 import { makeTemporaryFolder } from "../support/temporary-folder.ts";
 import { mistakeOf } from "./mistakes.ts";
@@ -40,7 +41,34 @@ describe("a scheme", () => {
     expect(scheme.taxa).toHaveLength(2);
     expect(scheme.characters).toEqual([]);
     expect(scheme.landSquares).toBeNull();
-    expect(scheme.territories).toMatchObject([{ id: "britain", polygon: null }]);
+    expect(scheme.territories).toMatchObject([{ id: "britain", polygon: { type: "Polygon" } }]);
+  });
+
+  // The national grids' own places: latitude and longitude of the towns from the geodesy reference points.
+  it.each([
+    ["british", -0.0015, 51.4778, true],
+    ["british", -6.26031, 53.349805, false],
+    ["irish", -6.26031, 53.349805, true],
+    ["irish", -5.93005, 54.59649, true],
+    ["british", -4.4809, 54.1523, true],
+    ["channel-islands", -2.106568, 49.186823, true],
+  ])("without polygons uses the %s grid where it is used: %f %f %s", (grid, longitude, latitude, inside) => {
+    const folder = folderWith({ "atlas.yaml": ATLAS.replace("grid: british", `grid: ${grid}`) });
+    const [territory] = placingTerritories(readScheme(folder));
+    expect(territory?.holds(longitude, latitude)).toBe(inside);
+  });
+
+  it("needs polygons where two territories share a grid, or one is on a continental grid", () => {
+    const two = (grid: string) =>
+      ATLAS.replace(
+        /territories:.*\n/,
+        `territories: [{ id: a, name: A, grid: british }, { id: b, name: B, grid: ${grid} }]\n`,
+      );
+    expect(readScheme(folderWith({ "atlas.yaml": two("irish") })).territories).toHaveLength(2);
+    expect(messageOf({ "atlas.yaml": two("british") })).toMatch(
+      /territory_polygons is missing, and a and b use the same grid/,
+    );
+    expect(messageOf({ "atlas.yaml": two("laea") })).toMatch(/the laea grid of b is used in many countries/);
   });
 
   it("finds a taxon by each of its names in one language", () => {
