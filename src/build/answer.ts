@@ -2,6 +2,7 @@ import type { Database } from "../engine/database.ts";
 import type { AccountingFile } from "../publishing/contracts.ts";
 import { periodLabel } from "../publishing/period-label.ts";
 import type { Scheme } from "../scheme/scheme.ts";
+import { counted } from "./counted.ts";
 
 /**
  * What `--json` prints, one object:
@@ -96,7 +97,9 @@ export function answerInWords(answer: Answer): string {
   for (const { resolution_m, period, squares, visits } of answer.squares.filter(
     ({ territory, period: name }) => territory === "all" && name !== "outside",
   ))
-    lines.push(`${number(squares).padStart(12)}  of ${resolution_m / 1000} km, ${period} (${number(visits)} visits)`);
+    lines.push(
+      `${number(squares).padStart(12)}  of ${resolution_m / 1000} km, ${period} (${counted(visits, "visit")})`,
+    );
   lines.push(
     "",
     `An overlap of 0.5 would place ${number(answer.tetrads_at_half_overlap)} more records in a 2 km square.`,

@@ -81,7 +81,10 @@ export const SourceSetting = z.strictObject({
   files: z
     .union([relativePath, z.array(relativePath).min(1)])
     .describe("one path or a list; * stands for any part of a file name"),
-  kind: z.enum(["field", "photograph", "specimen", "literature", "card"]).default("field"),
+  kind: z
+    .enum(["field", "photograph", "specimen", "literature", "card"])
+    .default("field")
+    .describe("what the records are"),
   licence: z.string().default("").describe("of the records, an SPDX identifier such as CC-BY-4.0"),
   datum: z
     .string()
@@ -92,7 +95,9 @@ export const SourceSetting = z.strictObject({
     .number()
     .positive()
     .optional()
-    .describe("radius for points that state none; placing.default_uncertainty_m without it"),
+    .describe(
+      "least radius of its points, whatever they state; without it points that state none have placing.default_uncertainty_m",
+    ),
   date_format: z
     .enum(["iso", "day-first", "month-first", "spreadsheet"])
     .default("iso")
@@ -117,7 +122,7 @@ export const SourceSetting = z.strictObject({
     .regex(/^[^"\r\n]$/, 'write one character, in quotation marks: ",", ";", "|" or "\\t"')
     .optional()
     .describe("detected where not given"),
-  project: z.string().default(""),
+  project: z.string().default("").describe("survey or campaign the records come from"),
   aim: z
     .enum(["all species", "target species"])
     .default("all species")
@@ -133,20 +138,25 @@ export const Settings = z.strictObject({
   language: z.string().default("en-GB").describe("BCP 47 tag; vernacular names of this language come first"),
   invented: z.boolean().default(false).describe("true marks every page and file as invented, for demonstrations"),
   group: z
-    .strictObject({ one: z.string(), many: z.string() })
+    .strictObject({ one: z.string().describe("one of them"), many: z.string().describe("many of them") })
     .default({ one: "species", many: "species" })
     .describe("what one and many of the animals are called, for example bumblebee, bumblebees"),
   accent: z
-    .strictObject({ light: colour, dark: colour })
+    .strictObject({ light: colour.describe("on light paper, as #8c2467"), dark: colour.describe("on dark paper") })
     .default({ light: "#8c2467", dark: "#f2a3d0" })
     .describe("colour of links and focus on light and dark paper"),
   body_plan: z.enum(["", "bee"]).default("").describe("the drawn body the characters refer to; empty for none"),
-  edition: z.strictObject({
-    id: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, "use letters, figures, ., _ and -"),
-    date: z.iso.date(),
-  }),
+  edition: z
+    .strictObject({
+      id: z
+        .string()
+        .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, "use letters, figures, ., _ and -")
+        .describe("a new one for each published state, such as 2025.1"),
+      date: z.iso.date().describe("of publication; a record after it is not used"),
+    })
+    .describe("one published state of the atlas"),
   licence: z.string().default("CC-BY-4.0").describe("of the published tables, an SPDX identifier"),
-  citation: z.string().default(""),
+  citation: z.string().default("").describe("how to cite the atlas; made from title and edition where empty"),
   contact: z.string().default("").describe("an address for corrections"),
   periods: z.array(PeriodSetting).min(1).describe("in order, earliest first; they may not overlap"),
   compared: z
@@ -162,7 +172,8 @@ export const Settings = z.strictObject({
         .default(3)
         .describe("visits with records of other taxa that make a square covered in a period"),
     })
-    .default({ minimum_visits: 3 }),
+    .default({ minimum_visits: 3 })
+    .describe("when a square counts as looked at"),
   placing: z
     .strictObject({
       minimum_overlap: z
@@ -177,15 +188,20 @@ export const Settings = z.strictObject({
         .default(100)
         .describe("radius for points of sources that state none"),
     })
-    .default({ minimum_overlap: 0.9, default_uncertainty_m: 100 }),
+    .default({ minimum_overlap: 0.9, default_uncertainty_m: 100 })
+    .describe("which square a point counts for"),
   dates: z
-    .strictObject({ interval_end: z.enum(["inclusive", "exclusive"]).default("inclusive") })
-    .default({ interval_end: "inclusive" }),
+    .strictObject({
+      interval_end: z.enum(["inclusive", "exclusive"]).default("inclusive").describe("whether 1/7 May includes 7 May"),
+    })
+    .default({ interval_end: "inclusive" })
+    .describe("how dates are read"),
   season: z
     .strictObject({
       minimum_visits: z.int().min(0).default(30).describe("thirds of a month with fewer visits are drawn open"),
     })
-    .default({ minimum_visits: 30 }),
+    .default({ minimum_visits: 30 })
+    .describe("of the charts of flight periods"),
   change: z
     .strictObject({
       minimum_comparable_squares: z.int().min(1).default(20).describe("with fewer, change is not judged"),
@@ -196,17 +212,25 @@ export const Settings = z.strictObject({
         .default(0.5)
         .describe("share of each period's records that must be good to 2 km before change at 2 km is judged"),
     })
-    .default({ minimum_comparable_squares: 20, minimum_tetrad_share: 0.5 }),
+    .default({ minimum_comparable_squares: 20, minimum_tetrad_share: 0.5 })
+    .describe("when change may be judged"),
   excluded: z
     .strictObject({
-      basis_of_record: z.array(z.string()).default(["FossilSpecimen", "LivingSpecimen"]),
-      establishment: z.array(z.string()).default(["captive", "cultivated", "released"]),
+      basis_of_record: z
+        .array(z.string())
+        .default(["FossilSpecimen", "LivingSpecimen"])
+        .describe("values of basisOfRecord"),
+      establishment: z
+        .array(z.string())
+        .default(["captive", "cultivated", "released"])
+        .describe("values of establishmentMeans or degreeOfEstablishment"),
     })
     .default({
       basis_of_record: ["FossilSpecimen", "LivingSpecimen"],
       establishment: ["captive", "cultivated", "released"],
-    }),
-  territories: z.array(TerritorySetting).min(1),
+    })
+    .describe("records that are counted and left out"),
+  territories: z.array(TerritorySetting).min(1).describe("parts of the atlas, each with its grid"),
   territory_polygons: relativePath
     .optional()
     .describe(
@@ -215,14 +239,15 @@ export const Settings = z.strictObject({
   land_squares: relativePath.optional().describe("reviewed list of squares with land, for denominators and hatching"),
   basemap: z
     .strictObject({
-      land: relativePath,
-      lakes: relativePath.optional(),
-      borders: relativePath.optional(),
+      land: relativePath.describe("GeoJSON of the land"),
+      lakes: relativePath.optional().describe("GeoJSON of lakes"),
+      borders: relativePath.optional().describe("GeoJSON of borders"),
       detail: relativePath.optional().describe("finer coast for the interactive map"),
       credit: z.string().describe("shown on every page with a map"),
-      licence_file: relativePath.optional(),
+      licence_file: relativePath.optional().describe("its licence, published beside the data"),
     })
-    .optional(),
+    .optional()
+    .describe("what is drawn under the squares"),
   map: z
     .strictObject({
       crs: z
@@ -230,13 +255,14 @@ export const Settings = z.strictObject({
         .optional()
         .describe("projection of the drawn maps; that of the first territory's grid where not given"),
     })
-    .default({}),
+    .default({})
+    .describe("how maps are drawn"),
   castes: z
     .array(
       z.strictObject({
         id: identifier,
-        label: z.string(),
-        words: z.array(z.string()).min(1),
+        label: z.string().describe("as shown"),
+        words: z.array(z.string()).min(1).describe("what recorders write for it, in any case"),
         within: identifier
           .optional()
           .describe("the wider caste it is part of; queen and worker are part of female where there is one"),
@@ -245,9 +271,18 @@ export const Settings = z.strictObject({
     .default([])
     .describe("stages, sexes and castes that are told apart, and the words records use for them"),
   first_seen: z
-    .array(z.strictObject({ id: identifier, title: z.string(), look_at: z.string() }))
+    .array(
+      z.strictObject({
+        id: identifier,
+        title: z.string().describe("as shown"),
+        look_at: z.string().describe("what to look at next"),
+      }),
+    )
     .default([])
     .describe("groups of taxa by what one sees first; column firstSeen of the checklist names them"),
-  sources: z.array(SourceSetting).min(1),
+  sources: z
+    .array(SourceSetting)
+    .min(1)
+    .describe("files of records and how they are read; of two copies of a record the earlier source's counts"),
 });
 export type Settings = z.infer<typeof Settings>;
