@@ -84,7 +84,7 @@ export function mapDefs(map: AtlasMap): string {
     map.land === ""
       ? ""
       : `<path id="${SHARED.land}"${FROM_QUARTERS} d="${map.land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
-  const times = Math.max(1, Math.round(10_000 / map.frame.metresPerUnit / CELL / 1.5));
+  const times = Math.max(1, Math.round(10_000 / map.frame.metresPerUnit / CELL / 2.5));
   const inCells = ` patternTransform="scale(${numbersText([1 / (CELL * times)], 5)})"`;
   return `${land}<pattern id="${SHARED.hatch}" width="2" height="2" patternUnits="userSpaceOnUse"${inCells}><path class="map-line" d="M-.5.5l1-1M0 2l2-2M1.5 2.5l1-1"/></pattern>`;
 }

@@ -124,10 +124,11 @@ export function laterRunsSvg(map: AtlasMap, taxon: TaxonSquares, id: string): st
     .join("");
 }
 
-/** The current square: an outline in the accent, 1.4 units outside its cell. */
+/** The current square: an outline in the accent, 1.4 units of the frame outside its cell. */
 export function hereSvg(map: AtlasMap, code: string | undefined, outside = 1.4): string {
   const at = code === undefined ? undefined : map.locate(code, 10_000);
-  return at
-    ? movedSvg(matrixFor(at.placement, 10_000), pathSvg("map-here", outlineRound(at.cell.column, at.cell.row, outside)))
-    : "";
+  if (!at) return "";
+  const matrix = matrixFor(at.placement, 10_000);
+  const scale = Math.hypot(matrix[0], matrix[1]);
+  return movedSvg(matrix, pathSvg("map-here", outlineRound(at.cell.column, at.cell.row, outside / scale)));
 }

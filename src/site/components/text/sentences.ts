@@ -20,12 +20,13 @@ export function since(period: Period): string {
  * In how many squares a taxon was recorded, and in how many of them in the latest period.
  *
  * @param periods of the atlas, in order; with one period only the total is given
- * @example rangeSentence({ hectads: 1379, hectads_latest: 1203 }, periods) // "Recorded in **1,379** 10 km squares, **1,203** of them since 2006."
+ * @example rangeSentence({ records: 18826, hectads: 1379, hectads_latest: 1203 }, periods) // "Recorded in **1,379** 10 km squares, **1,203** of them since 2006."
  */
 export function rangeSentence(
-  { hectads, hectads_latest }: Pick<TaxonFile, "hectads" | "hectads_latest">,
+  { records, hectads, hectads_latest }: Pick<TaxonFile, "records" | "hectads" | "hectads_latest">,
   periods: readonly Period[],
 ): Sentence {
+  if (records === 0) return "No record of it is used in this edition. That says nothing about where it lives.";
   if (hectads === 0) return "No record names a 10 km square.";
   const latest = periods.at(-1);
   const squares = `Recorded in **${inWords(hectads)}** 10 km ${hectads === 1 ? "square" : "squares"}`;
@@ -47,7 +48,7 @@ export function flightSentence(rows: readonly SeasonRow[]): Sentence {
   if (first === undefined) {
     const dated = rows.reduce((sum, { total }) => sum + total, 0);
     return dated === 0
-      ? "No record has a date precise enough for a season."
+      ? "No used record has a date precise enough for a season."
       : `Too few dated records for a season: ${grouped(dated)}, where ${FEWEST_FOR_SEASON} are needed.`;
   }
   const subject = named.length > 0 ? plural(small(first.label)) : "records";
@@ -139,7 +140,7 @@ export function yearsSentence(
   if (records === 0) return "No record has a year.";
   const latest = periods.at(-1);
   if (latest === undefined || periods.length < 2)
-    return `**${counted(records, "record")}** from ${Math.min(...years.map(({ year }) => year))} to ${Math.max(...years.map(({ year }) => year))}.`;
+    return `**${counted(records, "record")}** from ${spanOf(years.filter((row) => row.records > 0).map(({ year }) => year))}.`;
   const share = percentage(sum(years.filter(inside(latest)).map((row) => row.records)), records);
   const rates = periods.flatMap((period) => {
     const visits = sum(effort.filter(inside(period)).map((row) => row.visits));
@@ -149,6 +150,25 @@ export function yearsSentence(
   });
   const start = `**${grouped(records)}** ${records === 1 ? "record" : "records"}${share === undefined ? "" : `, ${share} of them ${since(latest)}`}.`;
   return rates.length < 2 ? start : `${start} For each 100 visits there were ${listed(rates)}.`;
+}
+
+/** First and last of some years: "1990 to 2024", or the one year. */
+function spanOf(years: readonly number[]): string {
+  const [first, last] = [Math.min(...years), Math.max(...years)];
+  return first === last ? String(first) : `${first} to ${last}`;
+}
+
+/**
+ * How rich the richest squares are, and how many have no species recorded.
+ *
+ * @param squares how many are in the richest class
+ * @param species of that class, as words
+ * @param empty squares without a recorded species
+ * @example richnessSentence(1, "4", 2) // "1 square has 4 species; 2 have none recorded."
+ */
+export function richnessSentence(squares: number, species: string, empty: number): Sentence {
+  const rich = `${counted(squares, "square")} ${squares === 1 ? "has" : "have"} ${species} species`;
+  return empty === 0 ? `${rich}.` : `${rich}; ${grouped(empty)} ${empty === 1 ? "has" : "have"} none recorded.`;
 }
 
 /** Records for each 100 visits: one decimal under ten, so that two scarce years do not look alike. */

@@ -7,6 +7,7 @@ import {
   flightSentence,
   notComparable,
   rangeSentence,
+  richnessSentence,
   seasonWords,
   since,
   squareSentence,
@@ -52,16 +53,21 @@ function castes(caste: string, label: string, at: number, number: number): Seaso
 
 describe("rangeSentence", () => {
   it("gives the total, and how many of it are recent", () => {
-    expect(rangeSentence({ hectads: 1379, hectads_latest: 1203 }, TWO)).toBe(
+    expect(rangeSentence({ records: 2000, hectads: 1379, hectads_latest: 1203 }, TWO)).toBe(
       "Recorded in **1,379** 10 km squares, **1,203** of them since 2006.",
     );
-    expect(rangeSentence({ hectads: 1, hectads_latest: 0 }, TWO)).toBe(
+    expect(rangeSentence({ records: 1, hectads: 1, hectads_latest: 0 }, TWO)).toBe(
       "Recorded in **one** 10 km square, **none** of them since 2006.",
     );
-    expect(rangeSentence({ hectads: 0, hectads_latest: 0 }, TWO)).toBe("No record names a 10 km square.");
+    expect(rangeSentence({ records: 3, hectads: 0, hectads_latest: 0 }, TWO)).toBe("No record names a 10 km square.");
+    expect(rangeSentence({ records: 0, hectads: 0, hectads_latest: 0 }, TWO)).toBe(
+      "No record of it is used in this edition. That says nothing about where it lives.",
+    );
   });
   it("has no word of change with one period", () => {
-    expect(rangeSentence({ hectads: 1379, hectads_latest: 1379 }, ONE)).toBe("Recorded in **1,379** 10 km squares.");
+    expect(rangeSentence({ records: 2000, hectads: 1379, hectads_latest: 1379 }, ONE)).toBe(
+      "Recorded in **1,379** 10 km squares.",
+    );
   });
 });
 
@@ -138,7 +144,7 @@ describe("flightSentence", () => {
     expect(flightSentence([castes("queen", "Queen", 11, 30), castes("male", "Male", 20, 29)])).toContain(
       "Too few dated records of males to say.",
     );
-    expect(flightSentence([])).toBe("No record has a date precise enough for a season.");
+    expect(flightSentence([])).toBe("No used record has a date precise enough for a season.");
   });
   it("speaks of records where no caste was stated", () => {
     expect(flightSentence([castes("not_stated", "Not stated", 17, 60)])).toMatch(
@@ -172,6 +178,35 @@ describe("yearsSentence", () => {
     ];
     expect(yearsSentence(few, effort, TWO)).toContain("0.6 in 1990–2005 and 1.4 in 2006–2024.");
   });
+  it("never calls a rate of something nothing", () => {
+    const one = [
+      { year: 2000, records: 1, visits: 0 },
+      { year: 2010, records: 28, visits: 0 },
+    ];
+    expect(
+      yearsSentence(
+        one,
+        [
+          { year: 2000, visits: 5000 },
+          { year: 2010, visits: 2000 },
+        ],
+        TWO,
+      ),
+    ).toContain("under 0.1 in 1990–2005");
+    expect(
+      yearsSentence(
+        one.slice(1),
+        [
+          { year: 2000, visits: 5000 },
+          { year: 2010, visits: 2000 },
+        ],
+        TWO,
+      ),
+    ).toContain("there were 0 in 1990–2005");
+  });
+  it("names one year once", () => {
+    expect(yearsSentence([{ year: 2020, records: 1, visits: 0 }], [], ONE)).toBe("**1 record** from 2020.");
+  });
   it("gives no rate on fewer than a hundred visits and no share of fewer than twenty records", () => {
     expect(yearsSentence(years, [{ year: 2000, visits: 99 }], TWO)).toBe("**400** records, 70 % of them since 2006.");
     expect(yearsSentence([{ year: 2010, records: 19, visits: 0 }], [], TWO)).toBe("**19** records.");
@@ -179,6 +214,14 @@ describe("yearsSentence", () => {
   it("has no word of change with one period", () => {
     expect(yearsSentence(years, effort, ONE)).toBe("**400 records** from 2000 to 2010.");
     expect(yearsSentence(years, effort, ONE)).not.toMatch(CHANGE_WORDS);
+  });
+});
+
+describe("richnessSentence", () => {
+  it("keeps its verbs to its numbers, and is silent of empty squares where there are none", () => {
+    expect(richnessSentence(1, "4", 2)).toBe("1 square has 4 species; 2 have none recorded.");
+    expect(richnessSentence(14, "15 or more", 1)).toBe("14 squares have 15 or more species; 1 has none recorded.");
+    expect(richnessSentence(3, "4", 0)).toBe("3 squares have 4 species.");
   });
 });
 
