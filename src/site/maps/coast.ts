@@ -23,11 +23,11 @@ export interface Ground {
 }
 
 /** Smallest triangle of an outline that is kept, in square units. */
-const FINE = 2.8;
+const FINE = 3.2;
 const COARSE = 9;
 const FINE_LAKE = 0.7;
-/** Smallest island and lake drawn, in square units: an island of half a pixel. */
-const SMALLEST_ISLAND = 0.5;
+/** Smallest island and lake drawn, in square units: an island of under a pixel. */
+const SMALLEST_ISLAND = 0.65;
 const SMALLEST_LAKE = 10;
 const SMALLEST_COARSE = 4;
 
