@@ -3,6 +3,8 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { serve } from "../../src/build/serve.ts";
+import { launchBrowser } from "../support/browser.ts";
 import { landRows } from "../support/map-fixture.ts";
 import { type RenderedFixture, renderFixture } from "../support/rendered-fixture.ts";
 
@@ -42,5 +44,40 @@ describe("the first view of a species page", () => {
     expect(html.includes('id="atlas-land"')).toBe(true);
     expect(html.match(/<g id="species-map-/g)?.length).toBeGreaterThan(2);
     expect(bytes.reduce((sum, number) => sum + number, 0)).toBeLessThanOrEqual(60_000);
+  });
+});
+
+/** 7 points in CSS pixels: 96 to the inch, 72 points to the inch. A hundredth less for rounding. */
+const SMALLEST = (7 * 96) / 72 - 0.01;
+
+describe("a printed species page", () => {
+  it("takes two A4 pages, with no text under 7 points", async () => {
+    const serving = await serve({ folder: rendered.folder, port: 0 });
+    const browser = await launchBrowser();
+    try {
+      const page = await browser.newPage({ viewport: { width: 665, height: 1000 } });
+      await page.goto(`${serving.address}species/red-tailed/`);
+      const pdf = await page.pdf({ preferCSSPageSize: true });
+      expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)?.length).toBe(2);
+      await page.emulateMedia({ media: "print" });
+      const small = await page.evaluate((least) => {
+        const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+        const found: string[] = [];
+        for (let node = texts.nextNode(); node; node = texts.nextNode()) {
+          const element = node.parentElement;
+          if (!element || !node.textContent?.trim() || element.closest(".unseen, script, noscript, title, desc"))
+            continue;
+          if (!element.checkVisibility()) continue;
+          const scale = element instanceof SVGGraphicsElement ? (element.getScreenCTM()?.a ?? 1) : 1;
+          const size = Number.parseFloat(getComputedStyle(element).fontSize) * scale;
+          if (size < least) found.push(`${node.textContent.trim()}: ${size.toFixed(2)} px`);
+        }
+        return found;
+      }, SMALLEST);
+      expect(small).toEqual([]);
+    } finally {
+      await browser.close();
+      await serving.close();
+    }
   });
 });

@@ -93,6 +93,21 @@ describe("the map that zooms", () => {
     await page.close();
   });
 
+  it("lets the wheel scroll the page, and says how to zoom", async () => {
+    const page = await openPage();
+    await page.click("[data-open]");
+    await page.waitForSelector('[data-drawn="true"]');
+    const stage = page.locator(".zoom-canvas");
+    await stage.scrollIntoViewIfNeeded();
+    const box = await stage.boundingBox();
+    await page.mouse.move((box?.x ?? 0) + 60, (box?.y ?? 0) + 60);
+    const before = await page.evaluate(() => scrollY);
+    await page.mouse.wheel(0, -90);
+    await expect.poll(() => page.evaluate(() => scrollY)).toBeLessThan(before);
+    expect(await page.locator(".maplibregl-desktop-message").textContent()).toMatch(/^Hold (?:Ctrl|⌘) while you/);
+    await page.close();
+  });
+
   it("leaves the printed map and a sentence without scripts, and where a file is missing", async () => {
     const plain = await openPage({ javaScriptEnabled: false });
     expect(await plain.locator("[data-open]").isVisible()).toBe(false);

@@ -1,14 +1,23 @@
 import type { ChangeRow } from "../../../publishing/contracts.ts";
-import { grouped } from "./numbers.ts";
+import { FEWEST_FOR_PERCENT, grouped, signed } from "./numbers.ts";
+import { plural } from "./words.ts";
 
 /**
- * Net change as a whole percentage of the earlier squares, with its sign.
+ * Net change as a whole percentage of the earlier squares, with its sign; in squares where the earlier ones are
+ * fewer than 20, of which no percentage is given.
  *
  * @returns empty where there is none
- * @example netPercent({ net_percent: -11.4 }) // "−11 %"
+ * @example netPercent({ net_percent: -11.4, net: -8, retained: 50, lost: 20 }) // "−11 %"
  */
-export function netPercent({ net_percent }: Pick<ChangeRow, "net_percent">): string {
+export function netPercent({
+  net_percent,
+  net,
+  retained,
+  lost,
+}: Pick<ChangeRow, "net_percent" | "net" | "retained" | "lost">): string {
   if (net_percent === null) return "";
+  if (retained + lost < FEWEST_FOR_PERCENT)
+    return `${signed(net)} ${Math.abs(net) === 1 ? "square" : plural("square")}`;
   const whole = Math.round(net_percent);
   return `${whole > 0 ? "+" : ""}${grouped(whole === 0 ? 0 : whole)} %`;
 }

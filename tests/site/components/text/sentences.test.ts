@@ -96,12 +96,14 @@ describe("changeSentence", () => {
   });
   it("names the direction and the percentage for lists", () => {
     expect([changeWord(ROW), changeWord({ ...ROW, interval_low: -60, interval_high: -20 })]).toEqual(["more", "fewer"]);
-    expect([13.7, -11.4, 0.2, -0.2].map((net_percent) => netPercent({ net_percent }))).toEqual([
-      "+14 %",
-      "−11 %",
-      "0 %",
-      "0 %",
-    ]);
+    expect(
+      [13.7, -11.4, 0.2, -0.2].map((net_percent) => netPercent({ net_percent, net: 5, retained: 50, lost: 10 })),
+    ).toEqual(["+14 %", "−11 %", "0 %", "0 %"]);
+  });
+  it("gives net change in squares where the earlier ones are fewer than twenty", () => {
+    expect(netPercent({ net_percent: 300, net: 57, retained: 18, lost: 1 })).toBe("+57 squares");
+    expect(netPercent({ net_percent: -5.3, net: -1, retained: 18, lost: 1 })).toBe("−1 square");
+    expect(netPercent({ net_percent: 285, net: 57, retained: 18, lost: 2 })).toBe("+285 %");
   });
   it("counts what cannot be compared", () => {
     expect(notComparable(ROW)).toMatch(/^\*\*442 more squares cannot be compared:\*\*/);
