@@ -88,3 +88,18 @@ function valleyOf(counts: readonly number[]): number | undefined {
   }
   return best;
 }
+
+/**
+ * Rows of a chart of the season whose share of the year can be drawn on one scale. One record is all of its year, and
+ * would flatten the bars of every other row; where all rows are of few records, all are drawn.
+ *
+ * @param rows castes with their totals
+ * @returns rows to draw, and rows of fewer than 30 records to name only; rows without records in neither
+ * @example drawnRows([{ total: 1200 }, { total: 1 }]) // { shown: [{ total: 1200 }], few: [{ total: 1 }] }
+ */
+export function drawnRows<T extends { readonly total: number }>(rows: readonly T[]): { shown: T[]; few: T[] } {
+  const some = rows.filter(({ total }) => total > 0);
+  const shown = some.filter(({ total }) => total >= FEWEST_FOR_SEASON);
+  if (shown.length === 0) return { shown: some, few: [] };
+  return { shown, few: some.filter(({ total }) => total < FEWEST_FOR_SEASON) };
+}

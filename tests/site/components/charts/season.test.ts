@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { quantile, quantileThird, season } from "../../../../src/site/components/charts/season.ts";
+import { drawnRows, quantile, quantileThird, season } from "../../../../src/site/components/charts/season.ts";
 
 const counts = fc
   .array(fc.nat(500), { minLength: 36, maxLength: 36 })
@@ -63,5 +63,13 @@ describe("season", () => {
         expect(found.median).toBeLessThanOrEqual(found.thin.to);
       }),
     );
+  });
+});
+
+describe("drawnRows", () => {
+  it("leaves rows of few records to words where another row can be drawn", () => {
+    const rows = [{ total: 1200 }, { total: 30 }, { total: 29 }, { total: 0 }];
+    expect(drawnRows(rows)).toEqual({ shown: [{ total: 1200 }, { total: 30 }], few: [{ total: 29 }] });
+    expect(drawnRows([{ total: 3 }, { total: 0 }])).toEqual({ shown: [{ total: 3 }], few: [] });
   });
 });
