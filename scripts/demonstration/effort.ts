@@ -1,5 +1,5 @@
-import { type Land, TETRAD, type Territory, type Tetrad } from "./land.ts";
 import { type Day, dayOf } from "./calendar.ts";
+import { type Land, TETRAD, type Territory, type Tetrad } from "./land.ts";
 import { drawFrom, type Random, runningTotals } from "./random.ts";
 import type { People, Recorder, Site } from "./recorders.ts";
 import type { Surroundings } from "./surroundings.ts";

@@ -93,7 +93,7 @@ function gridSentences({ settings, territories }: Scheme): string[] {
       grid === "channel-islands"
         ? ` References are taken to be on ${datum}: that is a setting, for the references do not say.`
         : "";
-    return `Squares in ${escapeHtml(settings.territories.find((territory) => territory.id === id)?.name ?? name)} are those of the ${escapeHtml(system.name)}${accuracy}.${assumed}`;
+    return `${escapeHtml(settings.territories.find((territory) => territory.id === id)?.name ?? name)}: squares of the ${escapeHtml(system.name)}${accuracy}.${assumed}`;
   });
 }
 
