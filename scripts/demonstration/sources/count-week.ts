@@ -33,7 +33,7 @@ export const countWeek: Source = {
     "occurrenceRemarks",
   ],
   form: PLAIN_FORM,
-  share: 0.075,
+  share: 0.05,
   errorShare: 0.025,
   rows: (world, count, random) => {
     const rows = fillYears(spreadOverYears(count, 2012, 2024, 2), (year) => {

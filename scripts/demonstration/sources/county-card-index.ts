@@ -30,7 +30,7 @@ export const countyCardIndex: Source = {
   idColumn: "Card no",
   columns: ["Species", "Grid ref", "Date", "Recorder", "Sex/stage", "Site", "Card no"],
   form: { delimiter: ";", encoding: "windows-1252", newline: "\r\n" },
-  share: 0.125,
+  share: 0.085,
   errorShare: 0.009,
   rows: (world, count, random) => {
     const rows = fillYears(cardYears(count), (year) => {

@@ -15,7 +15,7 @@ export const gardens: Source = {
   idColumn: "occurrenceID",
   columns: ["occurrenceID", "scientificName", "eventDate", "gridReference", "recordedBy", "caste", "individualCount"],
   form: PLAIN_FORM,
-  share: 0.1,
+  share: 0.06,
   errorShare: 0.008,
   rows: (world, count, random) => {
     const rows = fillYears(spreadOverYears(count, 1995, 2024, 4), (year) => {

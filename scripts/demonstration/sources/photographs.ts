@@ -31,7 +31,7 @@ export const photographs: Source = {
     "occurrenceRemarks",
   ],
   form: PLAIN_FORM,
-  share: 0.12,
+  share: 0.08,
   errorShare: 0.01,
   rows: (world, count, random) => {
     const rows = fillYears(spreadOverYears(count, 2004, 2024, 14), (year) => {

@@ -27,10 +27,10 @@ export const walks: Source = {
     "occurrenceRemarks",
   ],
   form: PLAIN_FORM,
-  share: 0.5,
+  share: 0.65,
   errorShare: 0.009,
   rows: (world, count, random) => {
-    const rows = fillYears(spreadOverYears(count, 1990, 2024, 2.2), (year) => {
+    const rows = fillYears(spreadOverYears(count, 1990, 2024, 2.7), (year) => {
       const outing = world.effort.walk(year, random);
       const met = meet(world, outing.tetrad, outing.day, outing.hours, random).filter((one) => isWritten(one, random));
       return rowsOfWalk(outing, met, random);
