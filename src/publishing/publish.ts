@@ -73,19 +73,15 @@ export async function publish(
   });
   for (const taxon of taxa) write(folder, `taxa/${taxon.slug}.json`, TaxonFile, taxon);
   for (const square of squares) write(folder, `squares/${square.slug}.json`, SquareFile, square);
-  for (const { slug, front, sections } of scheme.pages)
-    write(folder, `pages/${slug}.json`, PageFile, {
-      slug,
-      title: front.title,
-      lead: front.lead,
-      html: sections
-        .map(({ title, body }) => renderMarkdown(title === "" ? body : `## ${title}\n\n${body}`))
-        .join("\n"),
-      in_footer: front.footer,
-    });
+  for (const page of scheme.pages) write(folder, `pages/${page.slug}.json`, PageFile, pageFile(page));
   copyBasemap(scheme, folder);
   writeMapFolder(join(folder, "map"), await mapSquares(database, scheme), atlas, taxa, ground(scheme));
   return { atlas, accounting, pages: taxa.length + squares.length + scheme.pages.length, files: files.length };
+}
+
+function pageFile({ slug, front, sections }: Scheme["pages"][number]): PageFile {
+  const html = sections.map(({ title, body }) => renderMarkdown(title === "" ? body : `## ${title}\n\n${body}`));
+  return { slug, title: front.title, lead: front.lead, html: html.join("\n"), in_footer: front.footer };
 }
 
 function ownDownloads(files: readonly DownloadEntry[], slug: string, edition: string): TaxonFile["downloads"] {

@@ -76,7 +76,7 @@ CREATE OR REPLACE TABLE record_keys AS
 SELECT
   r.* EXCLUDE (set_aside),
   CASE
-    WHEN r.set_aside IN ('impossible_caste', 'contradictory_castes') THEN 'held'
+    WHEN r.set_aside IN ('impossible_caste', 'contradictory_castes', 'generalised_without_size') THEN 'held'
     WHEN r.set_aside IS NOT NULL OR t.record_no IS NOT NULL THEN 'not used'
     ELSE 'used'
   END AS status,

@@ -17,17 +17,24 @@ export function readPlace(fields: PlaceFields, rules: PlacingRules): Place | Unp
     if (fields.decimalLatitude === "" && fields.easting === "") return { refused: place.refused, notes: [] };
   }
   if (fields.dataGeneralizations !== "" && generalisedRadius(fields.dataGeneralizations) === undefined)
-    return unplaced(
-      "generalised_without_size",
-      "dataGeneralizations",
-      fields.dataGeneralizations,
-      "the place was coarsened, and the text names no size",
-      "give the size of the cell, such as 10 km",
+    return held(
+      unplaced(
+        "generalised_without_size",
+        "dataGeneralizations",
+        fields.dataGeneralizations,
+        "the place was coarsened, and the text names no size",
+        "give the size of the cell, such as 10 km",
+      ),
     );
   if (fields.decimalLatitude !== "" || fields.decimalLongitude !== "")
     return withNotes(placeFromCoordinates(fields, rules), notes);
   if (fields.easting !== "" || fields.northing !== "") return withNotes(placeFromProjected(fields, rules), notes);
   return unplaced("place_empty", "gridReference", "", "no place is given", "give a grid reference or coordinates");
+}
+
+/** A coarsened place may lie anywhere near its point, so the record waits for a person. */
+function held(answer: Unplaced): Unplaced {
+  return { ...answer, refused: { ...answer.refused, severity: "blocks" } };
 }
 
 function withNotes(answer: Place | Unplaced, notes: Place["notes"]): Place | Unplaced {

@@ -41,9 +41,10 @@ describe("radius", () => {
     expect(generalisedRadius("10 kmph")).toBeUndefined();
   });
 
-  it("of a coarsened place without a size is unknown: the place is not used", () => {
+  it("of a coarsened place without a size is unknown: the record waits for a person", () => {
     expect(refused(position("52.25123", "-1.52345", { dataGeneralizations: "moved at random" }))).toMatchObject({
       check: "generalised_without_size",
+      severity: "blocks",
       value: "moved at random",
     });
   });

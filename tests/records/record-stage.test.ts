@@ -6,7 +6,7 @@ import { useDatabase } from "./reading.ts";
 
 const database = useDatabase();
 const HEADER =
-  "occurrenceID,scientificName,eventDate,gridReference,decimalLatitude,decimalLongitude,recordedBy,caste,individualCount,occurrenceStatus,basisOfRecord,degreeOfEstablishment\n";
+  "occurrenceID,scientificName,eventDate,gridReference,decimalLatitude,decimalLongitude,recordedBy,caste,individualCount,occurrenceStatus,basisOfRecord,degreeOfEstablishment,dataGeneralizations\n";
 const ORDER = [
   "occurrenceID",
   "scientificName",
@@ -20,6 +20,7 @@ const ORDER = [
   "occurrenceStatus",
   "basisOfRecord",
   "degreeOfEstablishment",
+  "dataGeneralizations",
 ] as const;
 type Row = Partial<Record<(typeof ORDER)[number], string>>;
 
@@ -146,6 +147,17 @@ describe("a record", () => {
       "used: used",
     ]);
     expect(await reasonsOf([GOOD, GOOD])).toEqual(["used: used", "used: used"]);
+  });
+
+  it("whose place was coarsened by nobody knows how much is held", async () => {
+    const { gridReference: _, ...elsewhere } = GOOD;
+    const coarse = { ...elsewhere, decimalLatitude: "51.5512", decimalLongitude: "-0.0751" };
+    expect(
+      await reasonsOf([
+        { ...coarse, dataGeneralizations: "moved at random" },
+        { ...coarse, dataGeneralizations: "to a 2 km square" },
+      ]),
+    ).toEqual(["held: generalised_without_size", "used: used"]);
   });
 
   it("that says female may be of a species with queens and workers", async () => {
