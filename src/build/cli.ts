@@ -14,4 +14,11 @@ export async function main(words: readonly string[]): Promise<void> {
   }
 }
 
+// A reader that has seen enough, as in "| head", is no failure.
+for (const stream of [process.stdout, process.stderr])
+  stream.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+    process.exit();
+  });
+
 await main(process.argv.slice(2));

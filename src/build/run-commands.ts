@@ -6,6 +6,7 @@ import { Mistake } from "../mistake.ts";
 import { type Answer, answerInWords } from "./answer.ts";
 import { buildAtlas } from "./build-atlas.ts";
 import { checkScheme } from "./check-records.ts";
+import { counted } from "./counted.ts";
 import { EXIT } from "./endings.ts";
 import { lockFolder } from "./lock.ts";
 import { makeScheme } from "./make-scheme.ts";
@@ -15,6 +16,8 @@ import { describeTerminal } from "./terminal.ts";
 
 /** Folder of package.json, two above src/build and dist/build alike. */
 export const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
+const DEMONSTRATION = join(PACKAGE_ROOT, "content");
+const GENERATOR = join(PACKAGE_ROOT, "scripts/demonstration/generate.ts");
 
 /** The options of all commands, as commander gives them. */
 export interface Options {
@@ -31,6 +34,7 @@ export interface Options {
 export async function runBuild(options: Options): Promise<void> {
   const { free, ...run } = prepare(options);
   try {
+    await inventRecords(run);
     print(await buildAtlas({ ...run, out: resolve(options.out), base: options.base }), options);
   } finally {
     free();
@@ -41,6 +45,7 @@ export async function runBuild(options: Options): Promise<void> {
 export async function runCheck(options: Options): Promise<void> {
   const { free, ...run } = prepare(options);
   try {
+    await inventRecords(run);
     const answer = await checkScheme({ ...run, reviewFolder: join(run.content, "review") });
     print(answer, options);
     if (options.json !== true)
@@ -70,29 +75,34 @@ export function runNew(folder: string): void {
   );
 }
 
-/** Makes the demonstration's records where they are missing, builds it and serves it. */
+/** Builds the demonstration and serves it. */
 export async function runStart(options: Options): Promise<void> {
-  const generator = join(PACKAGE_ROOT, "scripts/demonstration/generate.ts");
-  if (!existsSync(generator))
+  if (!existsSync(GENERATOR))
     throw new Mistake(
       "the demonstration",
       "is not part of the installed package",
       "run npm start in a clone, or make a scheme with atlaswright new FOLDER",
     );
-  const content = join(PACKAGE_ROOT, "content");
-  const { free, ...run } = prepare({ ...options, content });
+  const out = resolve(PACKAGE_ROOT, options.out);
+  const { free, ...run } = prepare({ ...options, content: DEMONSTRATION });
   try {
-    const inventing = run.progress.step("invent", "demonstration records");
-    const { generateDemonstration } = (await import(pathToFileURL(generator).href)) as {
-      generateDemonstration(): { rows: number; isNew: boolean };
-    };
-    const { rows, isNew } = generateDemonstration();
-    inventing.done(`${rows.toLocaleString("en-GB")} rows`, { reused: !isNew });
-    await buildAtlas({ ...run, out: resolve(PACKAGE_ROOT, options.out), base: "/" });
+    await inventRecords(run);
+    await buildAtlas({ ...run, out, base: "/" });
   } finally {
     free();
   }
-  await runServe({ ...options, out: resolve(PACKAGE_ROOT, options.out), base: "/" });
+  await runServe({ ...options, out, base: "/" });
+}
+
+/** Makes the records of the demonstration, which are not kept in the repository, unless they are there. */
+async function inventRecords({ content, progress }: { content: string; progress: Progress }): Promise<void> {
+  if (content !== DEMONSTRATION || !existsSync(GENERATOR)) return;
+  const inventing = progress.step("invent", "demonstration records");
+  const { generateDemonstration } = (await import(pathToFileURL(GENERATOR).href)) as {
+    generateDemonstration(): { rows: number; isNew: boolean };
+  };
+  const { rows, isNew } = generateDemonstration();
+  inventing.done(counted(rows, "row"), { reused: !isNew });
 }
 
 /** The scheme's folder, a work folder of its own, and the log. */

@@ -43,7 +43,7 @@ export function methodStatements(scheme: Scheme, counts: MethodCounts): Statemen
     ),
     ...section(
       "Dates and periods",
-      `${settings.periods.length === 1 ? "One period is" : `${settings.periods.length === 2 ? "Two" : number(settings.periods.length)} periods are`} mapped: ${settings.periods.map((period) => periodLabel(period)).join(", ")}. A record counts in a period only if its whole date lies inside; ${number(counts.vague_dates)} used records lie in none and count as recorded at some time.`,
+      `${settings.periods.length === 1 ? "One period is" : `${inWords(settings.periods.length)} periods are`} mapped: ${settings.periods.map((period) => periodLabel(period)).join(", ")}. A record counts in a period only if its whole date lies inside; ${number(counts.vague_dates)} used records lie in none and count as recorded at some time.`,
       `The end of a written interval is read as ${settings.dates.interval_end === "inclusive" ? "included" : "not included"}. Under the other reading ${number(counts.other_interval_end)} records would have another last day.`,
       settings.provisional_years.length > 0
         ? `Records still arrive for ${settings.provisional_years.join(", ")}: ${settings.provisional_years.length === 1 ? "that year is" : "those years are"} provisional.`
@@ -53,7 +53,7 @@ export function methodStatements(scheme: Scheme, counts: MethodCounts): Statemen
       "Names",
       "Names are matched to the checklist through its synonyms. A qualified name (cf., aff.) never counts as the species, and a name that is not matched is left out and listed for the scheme, never guessed.",
       counts.aggregates > 0
-        ? `${counts.aggregates === 1 ? "One entry is a group" : `${counts.aggregates} entries are groups`} of species that cannot always be told apart. A record of a member counts for every group above it; a record of the group counts for no member.`
+        ? `${counts.aggregates === 1 ? "One entry is a group" : `${inWords(counts.aggregates)} entries are groups`} of species that cannot always be told apart. A record of a member counts for every group above it; a record of the group counts for no member.`
         : "",
     ),
     ...section(
@@ -103,6 +103,11 @@ function changeSentences({ settings }: Scheme): string[] {
     "The interval of the net change is conditional on the squares that changed: the share newly found among them has its 95 % score interval (Wilson 1927). It allows for chance among the comparable squares and not for unequal recording within them.",
     `Change is not judged with fewer than ${settings.change.minimum_comparable_squares} comparable squares. At 2 km it is not judged unless at least ${percent(settings.change.minimum_tetrad_share)} of each period’s records are good to 2 km, among 10 km squares recorded in both, since better references look like new squares.`,
   ];
+}
+
+/** A count at the beginning of a sentence: in words up to nine. */
+function inWords(count: number): string {
+  return ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine"][count] ?? number(count);
 }
 
 function number(value: number): string {

@@ -177,6 +177,17 @@ describe("build", () => {
   });
 });
 
+describe("a reader that has seen enough", () => {
+  it("ends the program without a word", async () => {
+    const child = spawn(process.execPath, [LAUNCHER, "settings"], { cwd: makeTemporaryFolder() });
+    child.stdout.destroy();
+    let stderr = "";
+    child.stderr.on("data", (text) => (stderr += String(text)));
+    await new Promise((resolve) => child.on("close", resolve));
+    expect(stderr).toBe("");
+  });
+});
+
 describe("new", () => {
   it("makes a scheme and says what to do with it", async () => {
     const folder = makeTemporaryFolder();
