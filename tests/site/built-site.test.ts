@@ -107,6 +107,10 @@ describe("a built site", () => {
       );
     }
   });
+  it("speaks of land only where the scheme has a list of it", () => {
+    expect(visibleText(page(two, "coverage/index.html"))).toMatch(/land squares/i);
+    expect(visibleText(page(bare, "coverage/index.html"))).not.toMatch(/land squares|of the land/i);
+  });
   it("escapes what comes from the data", () => {
     expect(page(two, "species/red-tailed/index.html")).toContain("<p>Queens and workers have a short even coat");
     expect(

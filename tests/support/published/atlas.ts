@@ -49,7 +49,7 @@ export function atlasFile(
         name: "Great Britain",
         grid: "british",
         grid_name: "British National Grid",
-        land_hectads: hectads.length,
+        land_hectads: bare ? 0 : hectads.length,
       },
     ],
     map: { crs: "EPSG:27700", insets: [] },

@@ -1,6 +1,6 @@
 import { grouped, inWords } from "./numbers.ts";
 
-const UNCHANGED = /(?:species|series|sheep|deer|fish)$/i;
+const UNCHANGED = /(?:species|series|sheep|deer|fish|larvae|pupae|exuviae)$/i;
 
 /**
  * The plural of an English noun by the regular rules, and of the few words of the trade that have none.
@@ -10,6 +10,7 @@ const UNCHANGED = /(?:species|series|sheep|deer|fish)$/i;
  */
 export function plural(noun: string): string {
   if (UNCHANGED.test(noun)) return noun;
+  if (/(?:larva|pupa|exuvia)$/i.test(noun)) return `${noun}e`;
   if (/[^aeiou]y$/i.test(noun)) return `${noun.slice(0, -1)}ies`;
   if (/(?:s|x|z|ch|sh)$/i.test(noun)) return `${noun}es`;
   return `${noun}s`;

@@ -19,6 +19,15 @@ describe("plural", () => {
   });
 });
 
+describe("plural of the trade's Latin words", () => {
+  it.each([
+    ["larva", "larvae"],
+    ["larvae", "larvae"],
+    ["pupa", "pupae"],
+    ["exuvia", "exuviae"],
+  ])("%s: %s", (noun, many) => expect(plural(noun)).toBe(many));
+});
+
 describe("counted", () => {
   it("takes the singular for one alone", () => {
     expect([0, 1, 2].map((number) => counted(number, "visit"))).toEqual(["0 visits", "1 visit", "2 visits"]);
