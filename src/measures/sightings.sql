@@ -51,25 +51,20 @@ GROUP BY period;
 -- What placing did, for the methods page. A laxer rule of half the circle adds a square only where a record has none yet.
 CREATE OR REPLACE TABLE placing_counts AS
 WITH at_half AS (
-  SELECT DISTINCT taxon_id, grid, tetrad_at_half AS tetrad FROM records
+  SELECT DISTINCT grid, tetrad_at_half AS tetrad FROM records
   WHERE status = 'used' AND present AND tetrad IS NULL AND tetrad_at_half IS NOT NULL
 ),
 held AS (
-  SELECT DISTINCT s.taxon_id, s.grid, s.tetrad
-  FROM sightings AS s JOIN (SELECT DISTINCT grid, tetrad FROM at_half) AS h ON h.grid = s.grid AND h.tetrad = s.tetrad
-  WHERE s.present
+  SELECT DISTINCT grid, tetrad FROM sightings JOIN at_half USING (grid, tetrad) WHERE present
 ),
 added AS (
-  SELECT
-    (SELECT count(*) FROM (SELECT taxon_id, grid, tetrad FROM at_half EXCEPT SELECT taxon_id, grid, tetrad FROM held)) AS taxon_tetrads,
-    (SELECT count(*) FROM (SELECT grid, tetrad FROM at_half EXCEPT SELECT grid, tetrad FROM held)) AS tetrads
+  SELECT count(*) AS tetrads FROM (SELECT grid, tetrad FROM at_half EXCEPT SELECT grid, tetrad FROM held)
 )
 SELECT
   count(*) AS used,
   count(*) FILTER (r.hectad IS NULL) AS without_hectad,
   count(*) FILTER (r.tetrad IS NULL) AS without_tetrad,
   count(*) FILTER (r.tetrad IS NULL AND r.tetrad_at_half IS NOT NULL) AS records_at_half,
-  coalesce(any_value(a.taxon_tetrads), 0) AS taxon_tetrads_at_half,
   coalesce(any_value(a.tetrads), 0) AS tetrads_at_half,
   count(*) FILTER (r.in_disguise) AS in_disguise,
   count(*) FILTER (r.near_line) AS near_line

@@ -21,14 +21,6 @@ import { namesOfTaxa } from "./taxon-names.ts";
 import { uncoveredSquares } from "./uncovered.ts";
 import type { DownloadEntry } from "./write-tables.ts";
 
-/** What was published, for the log and the command's answer. */
-export interface Published {
-  atlas: AtlasFile;
-  accounting: AccountingFile;
-  pages: number;
-  files: number;
-}
-
 /**
  * Writes the published folder: everything the site shows and everything that can be downloaded. After this line nothing
  * of a record is left but its counts: no recorder, no locality, no remark.
@@ -39,7 +31,7 @@ export async function publish(
   database: Database,
   scheme: Scheme,
   { folder, read }: { folder: string; read: ReadonlyMap<string, number> },
-): Promise<Published> {
+): Promise<void> {
   const { settings } = scheme;
   const compared = comparedPeriods(settings);
   const ids = scheme.taxa.map(({ taxonID }) => taxonID);
@@ -76,7 +68,6 @@ export async function publish(
   for (const page of scheme.pages) write(folder, `pages/${page.slug}.json`, PageFile, pageFile(page));
   copyBasemap(scheme, folder);
   writeMapFolder(join(folder, "map"), await mapSquares(database, scheme), atlas, taxa, ground(scheme));
-  return { atlas, accounting, pages: taxa.length + squares.length + scheme.pages.length, files: files.length };
 }
 
 function pageFile({ slug, front, sections }: Scheme["pages"][number]): PageFile {

@@ -6,7 +6,6 @@ import { readGridShift } from "../geodesy/grid-shift.ts";
 import { resolveCrs } from "../geodesy/resolve-crs.ts";
 import { inTerritory, makeTerritory } from "../geodesy/territory.ts";
 import { gridNamed } from "../grids/index.ts";
-import { Mistake } from "../mistake.ts";
 import { casteVocabulary, possibleCastes } from "../scheme/caste-vocabulary.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { type DatingRules, dayOf, interpretDates } from "./interpret-dates.ts";
@@ -115,23 +114,13 @@ function placingRules(scheme: Scheme): Map<string, PlacingRules> {
       {
         territories,
         minimumOverlap: placing.minimum_overlap,
-        datum: knownCode(source.datum, `source ${source.id}: datum`),
-        crs: knownCode(source.crs, `source ${source.id}: crs`),
+        datum: resolveCrs(source.datum ?? ""),
+        crs: resolveCrs(source.crs ?? ""),
         sourceUncertainty: source.default_uncertainty_m,
         defaultUncertainty: placing.default_uncertainty_m,
       },
     ]),
   );
-}
-
-function knownCode(text: string | undefined, what: string): string | undefined {
-  if (text === undefined) return undefined;
-  const code = resolveCrs(text);
-  if (code === undefined)
-    throw new Mistake(what, `is “${text}”, which is not known here`, "write a code such as EPSG:4326 or EPSG:27700", {
-      file: "atlas.yaml",
-    });
-  return code;
 }
 
 function datingRules({ settings }: Scheme): Map<string, DatingRules> {
