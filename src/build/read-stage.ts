@@ -1,14 +1,14 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Database } from "../engine/database.ts";
+import { contentHash } from "../records/content-hash.ts";
 import type { ReadFile } from "../records/raw-records.ts";
-import { type FileRead, readDelimited } from "../records/read-delimited.ts";
+import { type ReadPart, readRecords } from "../records/read-records.ts";
 import type { SourceFile } from "../records/source-files.ts";
-import { readTextFacts } from "../records/text-file.ts";
 import { readInputs } from "./stage-inputs.ts";
 import type { Stages } from "./stages.ts";
 
-/** What the read stage gives: the files, a key of all their contents, and how many were read anew. */
+/** What the read stage gives: the tables of records, a key of all their contents, and how many files were taken up as read before. */
 export interface ReadStage {
   files: ReadFile[];
   key: string[];
@@ -24,23 +24,14 @@ export async function readAll(
 ): Promise<ReadStage> {
   const stage: ReadStage = { files: [], key: [], reused: 0 };
   for (const [index, { source, path, name }] of files.entries()) {
-    const facts = await readTextFacts(path);
-    const { folder, reused, key } = await stages.reuse(
-      "read",
-      [facts.sha256, name, readInputs(source)],
-      async (target) => {
-        const result = await readDelimited(database, {
-          path,
-          name,
-          facts,
-          source,
-          target: join(target, "rows.parquet"),
-        });
-        writeFileSync(join(target, "read.json"), JSON.stringify(result));
-      },
-    );
-    const result = JSON.parse(readFileSync(join(folder, "read.json"), "utf8")) as FileRead;
-    stage.files.push({ source, name, parquet: join(folder, "rows.parquet"), result });
+    const inputs = [await contentHash(path), name, readInputs(source)];
+    const { folder, reused, key } = await stages.reuse("read", inputs, async (target) => {
+      const parts = await readRecords(database, { path, name, source, folder: target });
+      writeFileSync(join(target, "read.json"), JSON.stringify(parts));
+    });
+    const parts = JSON.parse(readFileSync(join(folder, "read.json"), "utf8")) as ReadPart[];
+    for (const part of parts)
+      stage.files.push({ source, name: part.name, parquet: join(folder, part.parquet), result: part.result });
     stage.key.push(key);
     if (reused) stage.reused += 1;
     tell(index + 1, files.length);

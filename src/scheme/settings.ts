@@ -40,10 +40,24 @@ export const TerritorySetting = z.strictObject({
     .describe("draw it in a corner of the map"),
 });
 
-/** Columns a record can have; the names are Darwin Core's where there is one. */
+/**
+ * Columns a record can have; the names are Darwin Core's (and, for complete lists, its Humboldt extension's) where there
+ * is one. `viceCounty`, `evidence` and `partSeen` are our own: the recorder's stated region, what the identification
+ * rests on (sight, photograph, specimen), and the body part that was looked at.
+ */
 export const RECORD_FIELDS = [
   "occurrenceID",
+  "catalogNumber",
+  "recordNumber",
+  "otherCatalogNumbers",
+  "eventID",
   "scientificName",
+  "scientificNameAuthorship",
+  "scientificNameID",
+  "taxonID",
+  "taxonRank",
+  "kingdom",
+  "vernacularName",
   "identificationQualifier",
   "eventDate",
   "year",
@@ -57,10 +71,29 @@ export const RECORD_FIELDS = [
   "decimalLongitude",
   "geodeticDatum",
   "coordinateUncertaintyInMeters",
+  "coordinatePrecision",
   "easting",
   "northing",
-  "recordedBy",
+  "verbatimCoordinates",
+  "verbatimLatitude",
+  "verbatimLongitude",
+  "verbatimSRS",
+  "country",
+  "countryCode",
+  "stateProvince",
+  "county",
+  "viceCounty",
   "locality",
+  "recordedBy",
+  "identifiedBy",
+  "dateIdentified",
+  "identificationVerificationStatus",
+  "identificationRemarks",
+  "previousIdentifications",
+  "evidence",
+  "partSeen",
+  "associatedMedia",
+  "preparations",
   "lifeStage",
   "sex",
   "caste",
@@ -69,8 +102,12 @@ export const RECORD_FIELDS = [
   "basisOfRecord",
   "establishmentMeans",
   "degreeOfEstablishment",
+  "samplingProtocol",
+  "isTaxonomicScopeFullyReported",
   "dataGeneralizations",
+  "informationWithheld",
   "license",
+  "type",
   "occurrenceRemarks",
 ] as const;
 export type RecordField = (typeof RECORD_FIELDS)[number];
