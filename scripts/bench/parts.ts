@@ -96,7 +96,7 @@ async function publishPart(database: Database, place: Place): Promise<Outcome> {
   const { files } = await readFiles(database, place);
   await openRecords(database, join(place.folder, "interpreted"));
   await openTables(database, join(place.folder, "measured"), MEASURE_TABLES);
-  await database.run("CREATE VIEW all_findings AS SELECT * EXCLUDE (record_no) FROM findings");
+  await database.run("CREATE VIEW all_findings AS SELECT *, false AS settled FROM findings");
   const read = new Map(files.map(({ source, result }) => [source.id, result.records]));
   return { seconds: await timed(() => publish(database, scheme, { folder: fresh(place, "published"), read })) };
 }

@@ -33,8 +33,9 @@ export async function gatherFindings(database: Database, files: readonly ReadFil
   filler.done();
   await database.run(
     `CREATE OR REPLACE VIEW all_findings AS
-     SELECT source, file, row, field, value, check_name, severity, message, way_out FROM file_findings
-     UNION ALL SELECT source, file, row, field, value, check_name, severity, message, way_out FROM findings`,
+     SELECT NULL AS record_no, source, file, row, field, value, check_name, severity, '' AS subject, message, way_out, '' AS proposal, false AS settled FROM file_findings
+     UNION ALL SELECT NULL, '', 'decisions.csv', NULL, 'recordKey', record_key, 'decision_without_record', 'ask', '', 'is on a record that was not read: ' || said, 'see whether the record was taken out or has another id now', '', false FROM decisions_without_record
+     UNION ALL SELECT record_no, source, file, row, field, value, check_name, severity, subject, message, way_out, proposal, settled FROM record_findings`,
   );
 }
 

@@ -3,14 +3,17 @@ import { join } from "node:path";
 import { type Database, openDatabase } from "../engine/database.ts";
 import { openTables, saveTables } from "../engine/saved-tables.ts";
 import { MEASURE_TABLES, measure } from "../measures/measure-stage.ts";
+import { layTogether } from "../records/raw-records.ts";
 import { interpretRecords, openRecords, RECORD_TABLES } from "../records/record-stage.ts";
 import { sourceFiles } from "../records/source-files.ts";
+import { CHECKS } from "../review/checks/index.ts";
+import { openReview, REVIEW_TABLES, reviewRecords } from "../review/review-stage.ts";
 import { readScheme, type Scheme } from "../scheme/scheme.ts";
 import { counted } from "./counted.ts";
 import { gatherFindings } from "./findings.ts";
 import type { Progress } from "./progress.ts";
 import { type ReadStage, readAll } from "./read-stage.ts";
-import { interpretInputs, measureInputs } from "./stage-inputs.ts";
+import { interpretInputs, measureInputs, reviewInputs } from "./stage-inputs.ts";
 import { openStages, type Stages } from "./stages.ts";
 
 /** What a run is given. */
@@ -59,8 +62,9 @@ export async function measureScheme({ content, workFolder, memory, threads, prog
     const read = await readStep(database, stages, scheme, progress);
     const interpreted = await interpretStep(database, stages, scheme, read, progress);
     await openRecords(database, interpreted.folder);
+    const reviewed = await reviewStep(database, stages, scheme, interpreted.key, progress);
     await gatherFindings(database, read.files);
-    const key = await measureStep(database, stages, scheme, { interpreted: interpreted.key, read }, progress);
+    const key = await measureStep(database, stages, scheme, { reviewed, read }, progress);
     return { scheme, database, stages, read: totals(read, (file) => file.result.records), key };
   } catch (error) {
     database.close();
@@ -90,6 +94,7 @@ async function interpretStep(database: Database, stages: Stages, scheme: Scheme,
     writeFileSync(join(folder, "distinct.json"), JSON.stringify(distinct[0]));
   });
   await dropTables(database, RECORD_TABLES);
+  await layTogether(database, read.files);
   const distinct = existsSync(join(stage.folder, "distinct.json"))
     ? (JSON.parse(readFileSync(join(stage.folder, "distinct.json"), "utf8")) as Record<string, number>)
     : {};
@@ -100,15 +105,38 @@ async function interpretStep(database: Database, stages: Stages, scheme: Scheme,
   return stage;
 }
 
+async function reviewStep(
+  database: Database,
+  stages: Stages,
+  scheme: Scheme,
+  interpreted: string,
+  progress: Progress,
+): Promise<string> {
+  const step = progress.step("review", counted(CHECKS.length, "check"));
+  const stage = await stages.reuse("reviewed", [interpreted, reviewInputs(scheme)], async (folder) => {
+    await reviewRecords(database, scheme, step.update);
+    await saveTables(database, folder, REVIEW_TABLES);
+  });
+  await dropTables(database, REVIEW_TABLES);
+  await openReview(database, stage.folder);
+  const [found] = await database.rows<{ blocks: number; ask: number }>(
+    "SELECT count(*) FILTER (severity = 'blocks' AND NOT settled) AS blocks, count(*) FILTER (severity = 'ask' AND NOT settled) AS ask FROM record_findings",
+  );
+  step.done(`${counted(found?.blocks ?? 0, "finding")} that hold a record, ${found?.ask ?? 0} to ask about`, {
+    reused: stage.reused,
+  });
+  return stage.key;
+}
+
 async function measureStep(
   database: Database,
   stages: Stages,
   scheme: Scheme,
-  { interpreted, read }: { interpreted: string; read: ReadStage },
+  { reviewed, read }: { reviewed: string; read: ReadStage },
   progress: Progress,
 ): Promise<string> {
   const step = progress.step("measure", counted(scheme.taxa.length, "taxon", "taxa"));
-  const stage = await stages.reuse("measured", [interpreted, measureInputs(scheme)], async (folder) => {
+  const stage = await stages.reuse("measured", [reviewed, measureInputs(scheme)], async (folder) => {
     const unreadable = totals(read, (file) => file.result.unreadable);
     await measure(database, scheme, unreadable);
     await saveTables(database, folder, MEASURE_TABLES);

@@ -12,7 +12,7 @@ export function readInputs(source: SourceSetting): string {
 }
 
 /** What interpreting depends on beside the rows read: rules of placing and dating, periods, castes, and the checklist's names. */
-export function interpretInputs({ settings, taxa, territories }: Scheme): string {
+export function interpretInputs({ settings, taxa, territories, decisions }: Scheme): string {
   const { placing, dates, periods, edition, excluded, castes, sources } = settings;
   const names = taxa.map(
     ({
@@ -36,6 +36,35 @@ export function interpretInputs({ settings, taxa, territories }: Scheme): string
     sources.map(readInputs),
     names,
     territories,
+    correctionsOf(decisions),
+  ]);
+}
+
+/** Only what rulings correct is interpreted otherwise; the rest of them counts in the review. */
+function correctionsOf(decisions: Scheme["decisions"]): unknown[] {
+  return [...decisions.values()]
+    .filter(({ corrections }) => Object.keys(corrections).length > 0)
+    .map(({ recordKey, corrections, latest }) => [
+      recordKey,
+      corrections,
+      latest.saidName,
+      latest.saidDate,
+      latest.saidPlace,
+      latest.saidKind,
+    ]);
+}
+
+/** What the review depends on beside the interpreted records: settings, the scheme's own tables, and the rulings. */
+export function reviewInputs({ settings, taxa, characters, landSquares, decisions }: Scheme): string {
+  const { checks, sources, licence } = settings;
+  return JSON.stringify([
+    checks,
+    licence,
+    sources.map(({ title: _, ...source }) => source),
+    taxa.map(({ taxonID, within, castes, establishmentMeans }) => [taxonID, within, castes, establishmentMeans]),
+    characters,
+    landSquares,
+    [...decisions.values()],
   ]);
 }
 

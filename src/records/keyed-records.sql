@@ -1,6 +1,6 @@
 -- One row a record: its number and key, and the ids of its interpreted place, date, name and kind.
 -- The recorder's name is kept only as a key without case, accents and punctuation, to tell visits apart.
--- In: raw_records and the *_texts tables. Out: keyed_records.
+-- In: stated_records and the *_texts tables. Out: keyed_records.
 CREATE OR REPLACE TABLE keyed_records AS
 SELECT
   r.record_no,
@@ -12,7 +12,7 @@ SELECT
   n.name_id,
   k.kind_id,
   trim(regexp_replace(strip_accents(lower(r."recordedBy")), '[^\p{L}\p{N}]+', ' ', 'g')) AS recorder
-FROM raw_records AS r
+FROM stated_records AS r
 JOIN place_texts AS p
   ON p.source = r.source AND p."gridReference" = r."gridReference" AND p."decimalLatitude" = r."decimalLatitude"
   AND p."decimalLongitude" = r."decimalLongitude" AND p."geodeticDatum" = r."geodeticDatum"

@@ -1,4 +1,4 @@
-import { type Database, sqlText } from "../engine/database.ts";
+import { type Database, sqlBeside, sqlText } from "../engine/database.ts";
 import { RECORD_FIELDS, type RecordField, type SourceSetting } from "../scheme/settings.ts";
 import { mendedFile } from "./copy-to-parquet.ts";
 import type { FileRead } from "./read-delimited.ts";
@@ -13,7 +13,7 @@ export interface ReadFile {
 
 /**
  * Lays the files that were read together as one view `raw_records`, with every record field as text (empty where a file
- * has none), and the table `files`. A record's number is its file's first number plus its row in the file.
+ * has none), the view `record_texts` over it with each record's key, and the table `files`. A record's number is its file's first number plus its row in the file.
  */
 export async function layTogether(database: Database, files: readonly ReadFile[]): Promise<void> {
   const first = files.map((_, index) => files.slice(0, index).reduce((sum, { result }) => sum + result.lastRow, 0));
@@ -36,6 +36,7 @@ export async function layTogether(database: Database, files: readonly ReadFile[]
   await database.run(
     `CREATE OR REPLACE VIEW raw_records AS ${parts.length === 0 ? nothing : parts.join("\nUNION ALL\n")}`,
   );
+  await database.run(sqlBeside(import.meta.url, "record-texts.sql"));
 }
 
 function partsOf({ source, parquet, result }: ReadFile, index: number, first: number): string[] {

@@ -30,6 +30,10 @@ export const REASONS: Readonly<Record<string, string>> = Object.freeze({
   generalised_without_size: "coarsened to a cell of unknown size",
   excluded: "fossil, captive, cultivated or released",
   contradictory_castes: "two castes that exclude each other",
+  decision_record_changed: "says something else than when it was ruled on",
+  held_by_ruling: "held by a ruling",
+  left_out: "left out by a ruling",
+  identification_undecided: "identification cannot be decided",
   status_unreadable: "occurrence status cannot be read",
 });
 

@@ -8,6 +8,7 @@ import { inTerritory, makeTerritory } from "../geodesy/territory.ts";
 import { gridNamed } from "../grids/index.ts";
 import { casteVocabulary, possibleCastes } from "../scheme/caste-vocabulary.ts";
 import type { Scheme } from "../scheme/scheme.ts";
+import { layDecisions, layStatedRecords } from "./decided-records.ts";
 import { type DatingRules, dayOf, interpretDates } from "./interpret-dates.ts";
 import { interpretKinds } from "./interpret-kinds.ts";
 import { interpretNames } from "./interpret-names.ts";
@@ -25,7 +26,6 @@ export const RECORD_TABLES = [
   "kinds",
   "kind_castes",
   "findings",
-  "files",
 ] as const;
 
 /** Tables nothing needs after this stage: they hold most of its memory. */
@@ -54,6 +54,8 @@ export async function interpretRecords(
 ): Promise<void> {
   const run = (file: string) => database.run(sqlBeside(import.meta.url, file));
   await layTogether(database, files);
+  await layDecisions(database, scheme.decisions);
+  await layStatedRecords(database, scheme.decisions);
   await run("distinct-values.sql");
   tell(1, 6);
   await interpretPlaces(database, placingRules(scheme));

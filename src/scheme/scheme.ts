@@ -8,6 +8,8 @@ import { readCharacters } from "./characters-file.ts";
 import { readChecklist, unknownTaxon } from "./checklist-file.ts";
 import { contentPath } from "./content-path.ts";
 import type { CharacterRow, ChecklistRow } from "./content-tables.ts";
+import { readDecisions } from "./decisions-file.ts";
+import { decisionsInForce, type RecordDecision } from "./decisions-in-force.ts";
 import { type LandSquares, readLandSquares } from "./land-squares.ts";
 import { readContent } from "./read-content.ts";
 import { Settings } from "./settings.ts";
@@ -26,6 +28,8 @@ export interface Scheme {
   pages: SchemePage[];
   territories: TerritoryArea[];
   landSquares: LandSquares | null;
+  /** Rulings in force, by record key. */
+  decisions: Map<string, RecordDecision>;
 }
 
 /**
@@ -55,6 +59,7 @@ export function readScheme(folder: string): Scheme {
     pages: pagesOf(folder),
     territories: readTerritories(folder, settings),
     landSquares: readLandSquares(folder, settings),
+    decisions: decisionsInForce(readDecisions(folder)),
   };
 }
 

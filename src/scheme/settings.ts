@@ -1,5 +1,6 @@
 /** The contract of `atlas.yaml`: every setting of a scheme, with its default and what it does. */
 import { z } from "zod";
+import { CheckSettings } from "./check-settings.ts";
 
 const identifier = z
   .string()
@@ -267,6 +268,7 @@ export const Settings = z.strictObject({
       establishment: ["captive", "cultivated", "released"],
     })
     .describe("records that are counted and left out"),
+  checks: CheckSettings.prefault({}).describe("of records, by check and decide"),
   territories: z.array(TerritorySetting).min(1).describe("parts of the atlas, each with its grid"),
   territory_polygons: relativePath
     .optional()

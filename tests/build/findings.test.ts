@@ -23,11 +23,12 @@ describe("writeFindings", () => {
     const folder = makeTemporaryFolder();
     const database = await openDatabase({ spillFolder: join(folder, "spill") });
     await database.run(
-      `CREATE TABLE findings AS SELECT * FROM (VALUES
+      `CREATE TABLE record_findings AS SELECT *, '' AS subject, '' AS proposal, false AS settled FROM (VALUES
          (3, 'walks', '=walks.csv', 3, 'scientificName', '=1+1', 'name_unknown', 'ask', 'is not in the checklist', '-write another'),
          (2, 'walks', '=walks.csv', 2, 'caste', 'worker', 'impossible_caste', 'blocks', 'is a caste this taxon does not have', 'correct it')
        ) AS t(record_no, source, file, row, field, value, check_name, severity, message, way_out)`,
     );
+    await database.run("CREATE TABLE decisions_without_record (record_key VARCHAR, said VARCHAR)");
     await gatherFindings(database, [
       { source: { id: "walks" }, result: { findings: [FILE_FINDING] } } as unknown as ReadFile,
     ]);

@@ -15,7 +15,7 @@ import { runScheme } from "../support/run-scheme.ts";
 import { makeTemporaryFolder } from "../support/temporary-folder.ts";
 
 const TWO_GRIDS = fileURLToPath(new URL("../golden/two-grids/input/", import.meta.url));
-const REUSED = { read: "reused", interpret: "reused", measure: "reused" };
+const REUSED = { read: "reused", interpret: "reused", review: "reused", measure: "reused" };
 
 /** A scheme of the test's own that has been measured once. */
 async function measuredOnce() {
@@ -23,7 +23,7 @@ async function measuredOnce() {
   const content = join(folder, "scheme");
   cpSync(TWO_GRIDS, content, { recursive: true });
   const again = async () => (await runScheme(content, folder, { tables: false })).log.steps;
-  expect(await again()).toEqual({ read: "done", interpret: "done", measure: "done" });
+  expect(await again()).toEqual({ read: "done", interpret: "done", review: "done", measure: "done" });
   const edit = (file: string, from: string, to: string) => {
     const path = join(content, file);
     const text = readFileSync(path, "utf8");
@@ -55,7 +55,7 @@ describe("measureScheme", () => {
   it("interprets again under another rule of placing, from the files as they were read", async () => {
     const { again, edit } = await measuredOnce();
     edit("atlas.yaml", "coverage:", "placing: { minimum_overlap: 0.5 }\ncoverage:");
-    expect(await again()).toEqual({ read: "reused", interpret: "done", measure: "done" });
+    expect(await again()).toEqual({ read: "reused", interpret: "done", review: "done", measure: "done" });
   });
 
   it("reads only the file that changed, and none that was only touched", async () => {
@@ -66,7 +66,7 @@ describe("measureScheme", () => {
     const before = rowsRead(folder);
     appendFileSync(museum, "r41,Exemplum viride,1995,SK12,\n");
     const { log, answer } = await runScheme(content, folder, { tables: false });
-    expect(log.steps).toEqual({ read: "done", interpret: "done", measure: "done" });
+    expect(log.steps).toEqual({ read: "done", interpret: "done", review: "done", measure: "done" });
     expect(answer.records.read).toBe(41);
     const after = rowsRead(folder);
     expect([before.length, after.length, after.filter((file) => before.includes(file)).length]).toEqual([2, 2, 1]);

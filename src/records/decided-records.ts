@@ -1,0 +1,60 @@
+import { type Database, sqlBeside } from "../engine/database.ts";
+import { CORRECTABLE } from "../scheme/decisions-file.ts";
+import type { RecordDecision } from "../scheme/decisions-in-force.ts";
+
+const RULED = {
+  record_key: "text",
+  decision_id: "text",
+  ruling: "text",
+  identification: "text",
+  why: "text",
+  said_name: "text",
+  said_date: "text",
+  said_place: "text",
+  said_kind: "text",
+  scientificName: "text",
+  gridReference: "text",
+  eventDate: "text",
+  caste: "text",
+} as const;
+
+/**
+ * Joins the rulings in force to the records they are on: tables `rulings_in_force` and `decided`. Needs the view
+ * `record_texts`.
+ *
+ * @param inForce as `decisionsInForce` gives them
+ */
+export async function layDecisions(database: Database, inForce: ReadonlyMap<string, RecordDecision>): Promise<void> {
+  const filler = await database.fill("rulings_in_force", RULED);
+  const rulings = [...inForce.values()];
+  filler.add({
+    record_key: rulings.map(({ recordKey }) => recordKey),
+    decision_id: rulings.map(({ latest }) => latest.decisionID),
+    ruling: rulings.map(({ status }) => status?.ruling ?? ""),
+    identification: rulings.map(({ identification }) => identification?.identification ?? ""),
+    why: rulings.map(({ status, identification, latest }) => (status ?? identification ?? latest).why),
+    said_name: rulings.map(({ latest }) => latest.saidName),
+    said_date: rulings.map(({ latest }) => latest.saidDate),
+    said_place: rulings.map(({ latest }) => latest.saidPlace),
+    said_kind: rulings.map(({ latest }) => latest.saidKind),
+    ...Object.fromEntries(
+      CORRECTABLE.map((field) => [field, rulings.map(({ corrections }) => corrections[field] ?? null)]),
+    ),
+  });
+  filler.done();
+  await database.run(sqlBeside(import.meta.url, "decided.sql"));
+}
+
+/**
+ * Lays the view `stated_records`: what is interpreted. Without a correction it is the records as read.
+ *
+ * @param inForce as `decisionsInForce` gives them
+ */
+export async function layStatedRecords(
+  database: Database,
+  inForce: ReadonlyMap<string, RecordDecision>,
+): Promise<void> {
+  const corrected = [...inForce.values()].some(({ corrections }) => Object.keys(corrections).length > 0);
+  if (corrected) await database.run(sqlBeside(import.meta.url, "stated-records.sql"));
+  else await database.run("CREATE OR REPLACE VIEW stated_records AS SELECT * FROM raw_records");
+}
