@@ -1,26 +1,20 @@
 import type { ColumnMapping } from "./column-mapping.ts";
 import type { FileFinding } from "./finding.ts";
+import type { FoundHeader } from "./header-row.ts";
 import type { Encoding, TextFacts } from "./text-file.ts";
 
 /**
- * What there is to say of a file as a whole: its encoding, its line endings, and its headers. A header without a name
- * is passed over where no named one follows it, for that is a delimiter at the end of the row.
+ * What there is to say of a text file as a whole: its encoding and its line endings.
  *
  * @param encoding the one it was read with
  * @returns findings of row 1
  */
-export function aboutFile(
+export function aboutText(
   file: string,
-  {
-    facts,
-    encoding,
-    headers,
-    mapping,
-  }: { facts: TextFacts; encoding: Encoding; headers: readonly string[]; mapping: ColumnMapping },
+  { facts, encoding }: { facts: Pick<TextFacts, "encoding" | "validUtf8" | "lineEnding">; encoding: Encoding },
 ): FileFinding[] {
   const findings: FileFinding[] = [];
-  const add = (check: string, severity: FileFinding["severity"], value: string, message: string, wayOut: string) =>
-    findings.push({ file, row: 1, field: "", value, check, severity, message, wayOut });
+  const add = adder(findings, file, 1);
   if (encoding === "windows-1252" && facts.encoding === "windows-1252")
     add(
       "file_encoding",
@@ -39,6 +33,30 @@ export function aboutFile(
     );
   if (facts.lineEnding === "mixed")
     add("line_endings", "note", "mixed", "the file mixes line endings; all were read", "nothing to do");
+  return findings;
+}
+
+/**
+ * What there is to say of a table's header: rows before it, and headers that are not used, stand twice or are missing.
+ * A header without a name is passed over where no named one follows it, for that is a delimiter at the end of the row.
+ *
+ * @returns findings of the header's row
+ */
+export function aboutHeader(
+  file: string,
+  { row, headers, before }: Pick<FoundHeader, "row" | "headers" | "before">,
+  mapping: ColumnMapping,
+): FileFinding[] {
+  const findings: FileFinding[] = [];
+  const add = adder(findings, file, Math.max(1, row));
+  if (before.length > 0)
+    add(
+      "rows_before_header",
+      "note",
+      before[0]?.cells.join(" ").trim().slice(0, 200) ?? "",
+      `the header was found in row ${row}; what stands before it is no record`,
+      "set header_row for the source if that is not the header",
+    );
   const lastNamed = headers.findLastIndex((header) => header !== "");
   const nameless = headers.slice(0, lastNamed).filter((header) => header === "").length;
   if (nameless > 0)
@@ -56,6 +74,14 @@ export function aboutFile(
       header,
       `column “${header}” is not used`,
       "map it in the source's columns if it holds a field",
+    );
+  if (mapping.unused.length > 0)
+    add(
+      "unused_terms",
+      "note",
+      mapping.unused.join(", "),
+      "columns of Darwin Core that an atlas makes no use of",
+      "nothing to do",
     );
   for (const header of mapping.repeated)
     add(
@@ -76,11 +102,20 @@ export function aboutFile(
   return findings;
 }
 
+function adder(findings: FileFinding[], file: string, row: number) {
+  return (check: string, severity: FileFinding["severity"], value: string, message: string, wayOut: string) =>
+    findings.push({ file, row, field: "", value, check, severity, message, wayOut });
+}
+
 /** A file none of whose columns is known, so that none of its rows can be used. */
-export function noKnownColumn(file: string, headers: readonly string[], delimiter: string): FileFinding {
+export function noKnownColumn(
+  file: string,
+  { row, headers }: Pick<FoundHeader, "row" | "headers">,
+  delimiter = ", ",
+): FileFinding {
   return {
     file,
-    row: 1,
+    row: Math.max(1, row),
     field: "",
     value: headers.join(delimiter).slice(0, 200),
     check: "no_known_column",

@@ -4,6 +4,8 @@ import { REASONS } from "./reasons.ts";
 const TITLES: Readonly<Record<string, string>> = Object.freeze({
   file_encoding: "file is not UTF-8",
   line_endings: "file mixes line endings",
+  rows_before_header: "rows before the header",
+  unused_terms: "columns of Darwin Core that are not used",
   unknown_header: "column is not used",
   repeated_header: "two columns for one field",
   mapped_header_missing: "mapped column is not in the file",

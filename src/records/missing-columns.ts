@@ -31,12 +31,14 @@ const NEEDED: readonly { what: string; fields: readonly RecordField[]; map: Reco
  * @param file its name in findings
  * @param mapping what was found among its headers
  * @param constants of the source's settings
+ * @param row of the header
  * @example missingColumns("a.csv", mapColumns(["Species", "Date"], {}), {})[0]?.wayOut // "write columns: { scientificName: Species } in the source, if that is it"
  */
 export function missingColumns(
   file: string,
   mapping: Pick<ColumnMapping, "columns" | "unknown">,
   constants: SourceSetting["constants"],
+  row = 1,
 ): FileFinding[] {
   const unknown = mapping.unknown.filter((header) => header !== "");
   return NEEDED.filter(
@@ -45,7 +47,7 @@ export function missingColumns(
     const header = unknown.find((name) => likely.test(name));
     return {
       file,
-      row: 1,
+      row,
       field: map,
       value: unknown.join(", ").slice(0, 200),
       check: "missing_column",

@@ -1,7 +1,7 @@
 import { type Database, sqlBeside, sqlText } from "../engine/database.ts";
 import { RECORD_FIELDS, type RecordField, type SourceSetting } from "../scheme/settings.ts";
 import { mendedFile } from "./copy-to-parquet.ts";
-import type { FileRead } from "./read-delimited.ts";
+import type { FileRead } from "./file-read.ts";
 
 /** A file that was read: its source, its name in findings, what reading gave, and its Parquet file. */
 export interface ReadFile {

@@ -27,9 +27,16 @@ export async function readAtOnce(
   shape: FileShape,
 ): Promise<ReadAtOnce | undefined> {
   const { facts, target } = file;
-  const { encoding, headers, columns, delimiter } = shape;
+  const { encoding, headerRow, headers, columns, delimiter } = shape;
   if (encoding !== facts.encoding || (encoding !== "utf-8" && encoding !== "windows-1252")) return undefined;
-  if (facts.lineEnding === "mixed" || facts.blankLine || facts.nul || headers < 2 || columns.size === 0)
+  if (
+    headerRow !== 1 ||
+    facts.lineEnding === "mixed" ||
+    facts.blankLine ||
+    facts.nul ||
+    headers < 2 ||
+    columns.size === 0
+  )
     return undefined;
   const copy = `${target}.txt`;
   try {

@@ -1,36 +1,24 @@
 import { rmSync } from "node:fs";
 import type { Database } from "../engine/database.ts";
 import type { RecordField, SourceSetting } from "../scheme/settings.ts";
-import { aboutFile, noKnownColumn, noRows } from "./about-file.ts";
+import { aboutHeader, aboutText, noKnownColumn, noRows } from "./about-file.ts";
 import { mapColumns } from "./column-mapping.ts";
 import { copyPlainRows } from "./copy-to-parquet.ts";
-import type { FileFinding } from "./finding.ts";
-import { delimiterOf, firstRow } from "./first-row.ts";
+import type { FileRead } from "./file-read.ts";
+import { type FoundHeader, findHeader } from "./header-row.ts";
 import { missingColumns } from "./missing-columns.ts";
 import { readAtOnce } from "./read-at-once.ts";
 import { type CarefulRead, readCarefully } from "./read-carefully.ts";
-import { type Encoding, readBeginning, type TextFacts } from "./text-file.ts";
+import { type Encoding, encodingNamed, readBeginning, type TextFacts } from "./text-file.ts";
+import { textRows } from "./text-rows.ts";
+import { unmappedColumns } from "./unmapped-columns.ts";
 
-/** What reading one file gave. Row numbers count rows as a spreadsheet shows them: the header is row 1. */
-export interface FileRead {
-  fields: RecordField[];
-  /** Records the file holds: `read`, `rescued` and `unreadable` together. */
-  records: number;
-  /** Rows read as they stand. */
-  read: number;
-  /** Numbers of the rows that were used after mending. */
-  rescued: number[];
-  unreadable: number;
-  /** Number of the last row, blank ones counted. */
-  lastRow: number;
-  /**
-   * How the rows of the Parquet file are numbered: by its column `file_row`; or, from row 2 on, with the rows left out
-   * that are listed, those of them that were rescued standing in a file of their own (`mendedFile`).
-   */
-  numbering: "column" | number[];
+/** What reading a delimited file gave. */
+export interface DelimitedRead extends FileRead {
   encoding: Encoding;
   delimiter: string;
-  findings: FileFinding[];
+  /** Row of the header; 0 where there is none. */
+  headerRow: number;
 }
 
 /** A file, its name in findings, what `readTextFacts` found, its source, and the Parquet file to write. */
@@ -46,32 +34,32 @@ export interface FileToRead {
 export interface FileShape {
   encoding: Encoding;
   delimiter: string;
+  headerRow: number;
   headers: number;
   columns: ReadonlyMap<RecordField, number>;
 }
 
 /**
  * Reads one delimited file into a Parquet file of the record fields, whatever its encoding, line endings and
- * delimiter. The database reads it at once where it can; where it cannot, or would number rows otherwise than a
- * spreadsheet, the file is read row by row. Ragged and broken rows are mended where they can be, else counted and
- * reported: a file never stops a build. Where no row is usable, no Parquet file is written.
+ * delimiter, and whatever stands before its header. The database reads it at once where it can; where it cannot, or
+ * would number rows otherwise than a spreadsheet, the file is read row by row. Ragged and broken rows are mended where
+ * they can be, else counted and reported: a file never stops a build. Where no row is usable, no Parquet file is written.
  */
-export async function readDelimited(database: Database, file: FileToRead): Promise<FileRead> {
+export async function readDelimited(database: Database, file: FileToRead): Promise<DelimitedRead> {
   const { path, name, facts, source } = file;
-  const encoding = source.encoding ?? facts.encoding;
-  const beginning = readBeginning(path, encoding);
-  const delimiter = source.delimiter ?? delimiterOf(beginning);
-  const headers = firstRow(beginning, delimiter);
+  const encoding = source.encoding === undefined ? facts.encoding : encodingNamed(source.encoding);
+  const header = findHeader(readBeginning(path, encoding), source, source.delimiter);
+  const { delimiter, headers } = header;
   const mapping = mapColumns(headers, source.columns);
-  const findings = aboutFile(name, { facts, encoding, headers, mapping });
-  const shape = { encoding, delimiter, headers: headers.length, columns: mapping.columns };
+  const findings = [...aboutText(name, { facts, encoding }), ...aboutHeader(name, header, mapping)];
+  const shape = { encoding, delimiter, headerRow: header.row, headers: headers.length, columns: mapping.columns };
   const read = (await readAtOnce(database, file, shape)) ?? (await readRowByRow(database, file, shape));
   const records = read.read + read.rescued.length + read.unreadable;
   if (records > 0)
     findings.push(
       ...(mapping.columns.size === 0
-        ? [noKnownColumn(name, headers, delimiter)]
-        : missingColumns(name, mapping, source.constants)),
+        ? [noKnownColumn(name, header, delimiter)]
+        : missingColumns(name, mapping, source.constants, Math.max(1, header.row))),
     );
   if (records === 0) findings.push(noRows(name));
   const { findings: rows, ...counts } = read;
@@ -81,21 +69,57 @@ export async function readDelimited(database: Database, file: FileToRead): Promi
     ...counts,
     encoding,
     delimiter,
+    headerRow: header.row,
     findings: [...findings, ...rows],
+    how: howRead(facts, encoding, header),
+    unmapped: unmappedColumns(
+      headers,
+      mapping,
+      header.below.map(({ cells }) => cells),
+    ),
   };
 }
 
 async function readRowByRow(
   database: Database,
   { path, name, target }: FileToRead,
-  { encoding, delimiter, columns }: FileShape,
+  { encoding, delimiter, headerRow, headers, columns }: FileShape,
 ): Promise<CarefulRead & Pick<FileRead, "numbering">> {
   const copy = `${target}.csv`;
   try {
-    const read = await readCarefully({ path, name, encoding, delimiter, columns: [...columns.values()], target: copy });
+    const rows = textRows(path, { encoding, delimiter, width: headers });
+    const wanted = [...columns.values()];
+    const read = await readCarefully({ rows, name, delimiter, headerRow, headers, columns: wanted, target: copy });
     if (read.read + read.rescued.length > 0) await copyPlainRows(database, copy, target, [...columns.keys()]);
     return { ...read, numbering: "column" };
   } finally {
     rmSync(copy, { force: true });
   }
+}
+
+const ENCODINGS: Readonly<Record<Encoding, string>> = {
+  "utf-8": "UTF-8",
+  "utf-16le": "UTF-16 LE",
+  "utf-16be": "UTF-16 BE",
+  "windows-1252": "Windows-1252",
+};
+const DELIMITERS: Readonly<Record<string, string>> = { ",": "comma", ";": "semicolon", "\t": "tab", "|": "bar" };
+
+function howRead(
+  facts: TextFacts,
+  encoding: Encoding,
+  { delimiter, row }: FoundHeader & { delimiter: string },
+): string {
+  const ends = { LF: "LF", CRLF: "CRLF", CR: "CR", mixed: "mixed line ends", none: "" }[facts.lineEnding];
+  const parts = [ENCODINGS[encoding], DELIMITERS[delimiter] ?? `“${delimiter}”`, ends, headerInWords(row)];
+  return parts.filter((part) => part !== "").join(", ");
+}
+
+/**
+ * Where the header is, for the log.
+ *
+ * @example headerInWords(3) // => "header in row 3"
+ */
+export function headerInWords(row: number): string {
+  return row === 0 ? "no header" : `header in row ${row}`;
 }

@@ -1,7 +1,8 @@
 import { join } from "node:path";
 import type { Database } from "../engine/database.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
-import { type FileRead, readDelimited } from "./read-delimited.ts";
+import type { FileRead } from "./file-read.ts";
+import { readDelimited } from "./read-delimited.ts";
 import { readTextFacts } from "./text-file.ts";
 
 /** A file, or a folder that is one archive, as a source names it. */
@@ -24,7 +25,10 @@ export interface ReadPart {
 }
 
 /** Reads records in whichever format they come. Bad input gives findings, and never stops good input. */
-export async function readRecords(database: Database, { path, name, source, folder }: RecordsInput): Promise<ReadPart[]> {
+export async function readRecords(
+  database: Database,
+  { path, name, source, folder }: RecordsInput,
+): Promise<ReadPart[]> {
   const facts = await readTextFacts(path);
   const parquet = "rows.parquet";
   const result = await readDelimited(database, { path, name, facts, source, target: join(folder, parquet) });

@@ -31,15 +31,16 @@ interface Scan {
  * Splits delimited text into rows by RFC 4180, and bears what that does not allow: LF, CRLF and CR side by side, and
  * quotation marks that stand anywhere. Where a quotation mark is never closed, or something follows one that closes,
  * the line is taken by itself and the mark as text, so that the rows after it are not swallowed. Blank rows are left
- * out and counted. The first row tells how many cells a row has.
+ * out and counted.
  *
  * @param delimiter one character; not a quotation mark or a line break
+ * @param cellsInRow how many cells a row has; the first row tells where it is not given
  * @example rowSplitter(",").push('a,b\n1,"2\n3"\n') // => [{ row: 1, cells: ["a", "b"], broken: false }, { row: 2, cells: ["1", "2\n3"], broken: false }]
  */
-export function rowSplitter(delimiter: string): RowSplitter {
+export function rowSplitter(delimiter: string, cellsInRow = 0): RowSplitter {
   let text = "";
   let row = 0;
-  let width = 0;
+  let width = cellsInRow;
   /** True while the rest of a line that is no row is passed over. */
   let skipping = false;
 

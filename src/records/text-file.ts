@@ -1,10 +1,20 @@
 import { isUtf8 } from "node:buffer";
 import { createHash } from "node:crypto";
-import { once } from "node:events";
 import { closeSync, createReadStream, createWriteStream, openSync, readSync } from "node:fs";
+import { pipeline } from "node:stream/promises";
 import { type LineBreaks, watchLineBreaks } from "./line-breaks.ts";
 
 export type Encoding = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
+
+/**
+ * The encoding a source's settings name. Latin-1 is read as Windows-1252: the characters it has are the same, and where
+ * it has none Windows-1252 has the quotation marks and dashes that programs call Latin-1.
+ *
+ * @example encodingNamed("latin-1") // => "windows-1252"
+ */
+export function encodingNamed(name: Encoding | "latin-1" | "iso-8859-1"): Encoding {
+  return name === "latin-1" || name === "iso-8859-1" ? "windows-1252" : name;
+}
 
 /** What the bytes of a text file say about it. */
 export interface TextFacts extends LineBreaks {
@@ -20,8 +30,9 @@ export interface TextFacts extends LineBreaks {
 const CHUNK = 1 << 22;
 
 /**
- * Reads a file once to learn its encoding, line endings and content hash. A file that is not UTF-8 and has
- * no UTF-16 byte order mark is taken for Windows-1252, in which every byte but five is a character.
+ * Reads a file once to learn its encoding, line endings and content hash. UTF-16 is told by its byte order mark, or by
+ * every other byte being 0 at the beginning; a file that is neither that nor UTF-8 is taken for Windows-1252, in which
+ * every byte but five is a character.
  *
  * @example await readTextFacts("records/walks.csv") // => { encoding: "utf-8", byteOrderMark: false, lineEnding: "LF", … }
  */
@@ -30,13 +41,17 @@ export async function readTextFacts(path: string): Promise<TextFacts> {
   let bytes = 0;
   let utf8 = true;
   let mark: Encoding | null = null;
+  let wide: Encoding | null = null;
   let carry = Buffer.alloc(0);
   let nul = false;
   const breaks = watchLineBreaks();
   for await (const piece of createReadStream(path, { highWaterMark: CHUNK })) {
     const chunk = piece as Buffer;
     const first = bytes === 0;
-    if (first) mark = markOf(chunk);
+    if (first) {
+      mark = markOf(chunk);
+      wide = mark ?? wideOf(chunk);
+    }
     hash.update(chunk);
     bytes += chunk.length;
     nul ||= chunk.includes(0);
@@ -47,10 +62,10 @@ export async function readTextFacts(path: string): Promise<TextFacts> {
       carry = Buffer.from(joined.subarray(end));
     }
     const unmarked = first && mark !== null ? chunk.subarray(mark === "utf-8" ? 3 : 2) : chunk;
-    breaks.look(mark === "utf-16le" || mark === "utf-16be" ? unitsOf(unmarked, mark) : unmarked);
+    breaks.look(wide === "utf-16le" || wide === "utf-16be" ? unitsOf(unmarked, wide) : unmarked);
   }
   if (carry.length > 0) utf8 = utf8 && isUtf8(carry);
-  const encoding = mark ?? (utf8 ? "utf-8" : "windows-1252");
+  const encoding = wide ?? (utf8 ? "utf-8" : "windows-1252");
   return {
     encoding,
     byteOrderMark: mark !== null,
@@ -66,6 +81,20 @@ function markOf(chunk: Buffer): Encoding | null {
   if (chunk[0] === 0xef && chunk[1] === 0xbb && chunk[2] === 0xbf) return "utf-8";
   if (chunk[0] === 0xff && chunk[1] === 0xfe) return "utf-16le";
   if (chunk[0] === 0xfe && chunk[1] === 0xff) return "utf-16be";
+  return null;
+}
+
+/** UTF-16 without a mark: of the first characters, most of which are of ASCII in any header, one byte is 0, always the same. */
+function wideOf(chunk: Buffer): Encoding | null {
+  const beginning = chunk.subarray(0, Math.min(chunk.length & ~1, 64));
+  let [even, odd] = [0, 0];
+  for (let at = 0; at < beginning.length; at += 2) {
+    if (beginning[at] === 0) even += 1;
+    if (beginning[at + 1] === 0) odd += 1;
+  }
+  const enough = Math.max(2, beginning.length / 4);
+  if (odd >= enough && even === 0) return "utf-16le";
+  if (even >= enough && odd === 0) return "utf-16be";
   return null;
 }
 
@@ -88,11 +117,11 @@ function unitsOf(chunk: Buffer, encoding: "utf-16le" | "utf-16be"): Uint16Array 
 /** Writes a file again as UTF-8. Bytes that are no text become U+FFFD. */
 export async function writeAsUtf8(path: string, encoding: Encoding, target: string): Promise<void> {
   const decoder = new TextDecoder(encoding);
-  const out = createWriteStream(target);
-  for await (const piece of createReadStream(path, { highWaterMark: CHUNK }))
-    if (!out.write(decoder.decode(piece as Buffer, { stream: true }))) await once(out, "drain");
-  out.end(decoder.decode());
-  await once(out, "finish");
+  const decoded = async function* (pieces: AsyncIterable<Buffer>) {
+    for await (const piece of pieces) yield decoder.decode(piece, { stream: true });
+    yield decoder.decode();
+  };
+  await pipeline(createReadStream(path, { highWaterMark: CHUNK }), decoded, createWriteStream(target));
 }
 
 /** The first part of a file, decoded: enough for its header and a look at its delimiter. */

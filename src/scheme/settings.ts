@@ -118,7 +118,11 @@ export const SourceSetting = z.strictObject({
   title: z.string().default("").describe("as shown; the id where empty"),
   files: z
     .union([relativePath, z.array(relativePath).min(1)])
-    .describe("one path or a list; * stands for any part of a file name"),
+    .describe("one path or a list; * stands for any part of a file name; an archive may be a folder"),
+  format: z
+    .enum(["delimited", "spreadsheet", "parquet", "archive"])
+    .optional()
+    .describe("detected where not given; gzip is undone first"),
   kind: z
     .enum(["field", "photograph", "specimen", "literature", "card"])
     .default("field")
@@ -149,17 +153,31 @@ export const SourceSetting = z.strictObject({
   columns: z
     .partialRecord(z.enum(RECORD_FIELDS), z.string())
     .default({})
-    .describe("where headers are not Darwin Core: term: header in the file"),
+    .describe("where headers are not Darwin Core: term: header in the file, or the column's number as #3"),
   constants: z
     .partialRecord(z.enum(RECORD_FIELDS), z.string())
     .default({})
     .describe("a value for every row that has none"),
-  encoding: z.enum(["utf-8", "utf-16le", "utf-16be", "windows-1252"]).optional().describe("detected where not given"),
+  encoding: z
+    .enum(["utf-8", "utf-16le", "utf-16be", "windows-1252", "latin-1", "iso-8859-1"])
+    .optional()
+    .describe("of text; detected where not given"),
   delimiter: z
     .string()
     .regex(/^[^"\r\n]$/, 'write one character, in quotation marks: ",", ";", "|" or "\\t"')
     .optional()
     .describe("detected where not given"),
+  header_row: z
+    .int()
+    .min(0)
+    .optional()
+    .describe(
+      "row of the header as a spreadsheet shows it; 0 where there is none, columns then being named by number; detected where not given",
+    ),
+  sheet: z
+    .union([z.string(), z.array(z.string()).min(1)])
+    .optional()
+    .describe("sheets of a spreadsheet to read, by name; every sheet with known headers where not given"),
   project: z.string().default("").describe("survey or campaign the records come from"),
   aim: z
     .enum(["all species", "target species"])

@@ -2,8 +2,9 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll } from "vitest";
 import { type Database, openDatabase } from "../../src/engine/database.ts";
+import type { FileRead } from "../../src/records/file-read.ts";
 import { layTogether } from "../../src/records/raw-records.ts";
-import { type FileRead, readDelimited } from "../../src/records/read-delimited.ts";
+import { type DelimitedRead, readDelimited } from "../../src/records/read-delimited.ts";
 import { readTextFacts } from "../../src/records/text-file.ts";
 import { type RecordField, SourceSetting } from "../../src/scheme/settings.ts";
 import { makeTemporaryFolder } from "../support/temporary-folder.ts";
@@ -31,7 +32,7 @@ export function source(more: object = {}): SourceSetting {
 }
 
 /** A file as read: what reading says, and its records with the fields that are not empty. */
-export interface Reading extends FileRead {
+export interface Reading extends DelimitedRead {
   rows: ({ row: number } & Partial<Record<RecordField, string>>)[];
 }
 

@@ -1,0 +1,66 @@
+/**
+ * Terms of Darwin Core (with those it borrows of Dublin Core) that no record field is made of: in a table of records they
+ * are known and not used. Names from the term list of Darwin Core as of May 2026 (Darwin Core Maintenance Group,
+ * http://rs.tdwg.org/dwc/doc/list/, CC BY 4.0).
+ */
+const DARWIN_CORE = `
+acceptedNameUsage acceptedNameUsageID accessRights agentID agentRemarks agentRoleOrder agentType assayType
+assertionBy assertionEffectiveDate assertionError assertionID assertionMadeDate assertionProtocols
+assertionReferences assertionRemarks assertionType assertionUnit assertionValue associatedOccurrences
+associatedOrganisms associatedReferences associatedSequences associatedTaxa bed behavior bibliographicCitation
+causeOfDeath class collectionCode collectionID continent cultivarEpithet datasetID datasetName
+digitalSpecimenID discipline disposition dynamicProperties earliestAgeOrLowestStage
+earliestEonOrLowestEonothem earliestEpochOrLowestSeries earliestEraOrLowestErathem
+earliestPeriodOrLowestSystem eventCategory eventRemarks eventTime eventType family feedbackURL fieldNotes
+fieldNumber footprintSpatialFit footprintSRS footprintWKT formation fundingAttribution fundingAttributionID
+genericName genus geologicalContextID georeferencedBy georeferencedDate georeferenceProtocol
+georeferenceRemarks georeferenceSources georeferenceVerificationStatus group habitat higherClassification
+higherGeography higherGeographyID highestBiostratigraphicZone identificationID identificationReferences
+identificationType identifiedByID infragenericEpithet infraspecificEpithet institutionCode institutionID
+isAcceptedIdentification island islandGroup language latestAgeOrHighestStage latestEonOrHighestEonothem
+latestEpochOrHighestSeries latestEraOrHighestErathem latestPeriodOrHighestSystem lithostratigraphicTerms
+locationAccordingTo locationID locationRemarks lowestBiostratigraphicZone materialEntityCategory
+materialEntityID materialEntityRemarks materialEntityType materialSampleID maximumDepthInMeters
+maximumDistanceAboveSurfaceInMeters maximumElevationInMeters measurementAccuracy measurementDeterminedBy
+measurementDeterminedDate measurementID measurementMethod measurementRemarks measurementType measurementUnit
+measurementValue member minimumDepthInMeters minimumDistanceAboveSurfaceInMeters minimumElevationInMeters
+modified molecularProtocolID municipality nameAccordingTo nameAccordingToID namePublishedIn namePublishedInID
+namePublishedInYear nomenclaturalCode nomenclaturalStatus nucleotideSequenceRemarks objectQuantity
+objectQuantityType order organismID organismInteractionDescription organismInteractionID
+organismInteractionType organismName organismQuantity organismQuantityType organismRemarks organismScope
+originalNameUsage originalNameUsageID ownerInstitutionCode parentEventID parentMeasurementID parentNameUsage
+parentNameUsageID pathway phylum pointRadiusSpatialFit preferredSpatialRepresentation processedTotalReadCount
+projectID projectTitle protocolDescription protocolID protocolReferences protocolRemarks protocolType
+readCount recordedByID referenceID referenceRemarks references referenceType relatedResourceID
+relationshipAccordingTo relationshipEstablishedDate relationshipOfResource relationshipOfResourceID
+relationshipRemarks reproductiveCondition resourceID resourceRelationshipID rightsHolder
+sampledSubstrateCategory sampledSubstrateLayer sampleSizeUnit sampleSizeValue samplingEffort sequence
+siteNumber specificEpithet subfamily subgenus subtribe superfamily taxonConceptID taxonFormula taxonomicStatus
+taxonRemarks tribe typeOfType typeStatus typifiedName verbatimAssertionType verbatimCoordinateSystem
+verbatimDepth verbatimElevation verbatimIdentification verbatimLabel verbatimLocality verbatimMeasurementType
+verbatimTaxonRank verticalDatum vitality waterBody
+`;
+
+/** The same of the Humboldt extension for ecological inventories (ratified in 2024, http://rs.tdwg.org/eco/). */
+const HUMBOLDT = `
+absentTaxa abundanceCap abundanceCapReported compilationSourceTypes compilationTypes eventDurationUnit
+eventDurationValue excludedDegreeOfEstablishmentScope excludedGrowthFormScope excludedHabitatScope
+excludedLifeStageScope excludedTaxonomicScope geospatialScopeAreaUnit geospatialScopeAreaValue
+hasMaterialSamples hasNonTargetOrganisms hasNonTargetTaxa hasVouchers identifiedByForScope inventoryTypes
+isAbsenceReported isAbundanceCapReported isAbundanceReported isDegreeOfEstablishmentScopeFullyReported
+isGrowthFormScopeFullyReported isLeastSpecificTargetCategoryQuantityInclusive isLifeStageScopeFullyReported
+isSamplingEffortReported isVegetationCoverReported materialSampleTypes nonTargetTaxa protocolDescriptions
+protocolNames protocolReferences reportedExtremeConditions reportedWeather samplingEffortProtocol
+samplingEffortUnit samplingEffortValue samplingPerformedBy siteCount siteNestingDescription
+targetDegreeOfEstablishmentScope targetGrowthFormScope targetHabitatScope targetLifeStageScope
+targetTaxonomicScope taxonCompletenessProtocols taxonCompletenessReported totalAreaSampledUnit
+totalAreaSampledValue verbatimSiteDescriptions verbatimSiteNames verbatimTargetScope voucherInstitutions
+`;
+
+/** Every term that is known and not used, in lower case. */
+export const UNUSED_TERMS: ReadonlySet<string> = new Set(
+  `${DARWIN_CORE} ${HUMBOLDT}`
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((term) => term !== ""),
+);
