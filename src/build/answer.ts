@@ -16,7 +16,8 @@ import { counted } from "./counted.ts";
  * - `tetrads_at_half_overlap`: further records that an overlap of 0.5 would place in a 2 km square
  * - `findings`: by `check` and `severity` (blocks, ask or note), with the check's `title`: how many `records`
  * - `out`: the folder of the atlas, after `build`
- * - `findings_file`: the file with every finding, after `check`
+ * - `findings_file`, `worklist_file`: the files with every finding and with what wants a ruling, after `check`;
+ *   `questions`: how many rows the latter has
  */
 export interface Answer {
   title: string;

@@ -1,6 +1,6 @@
 import type { Database } from "../engine/database.ts";
 import { sqlText } from "../engine/database.ts";
-import { defused } from "../publishing/write-tables.ts";
+import { defused } from "../engine/defused.ts";
 import type { ReadFile } from "../records/raw-records.ts";
 
 /** Lays findings about files and rows beside those about records: view `all_findings`, one row a finding. */

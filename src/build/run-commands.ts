@@ -49,7 +49,9 @@ export async function runCheck(options: Options): Promise<void> {
     const answer = await checkScheme({ ...run, reviewFolder: join(run.content, "review") });
     print(answer, options);
     if (options.json !== true)
-      process.stdout.write(`\nEvery finding, with file, row and way out: ${answer.findings_file}\n`);
+      process.stdout.write(
+        `\n${counted(answer.questions, "question")} that want a ruling: ${answer.worklist_file} (and .xlsx)\nEvery finding, with file, row and way out: ${answer.findings_file}\n`,
+      );
     if (answer.records.held > 0) process.exitCode = EXIT.blocked;
   } finally {
     free();

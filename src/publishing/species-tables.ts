@@ -1,9 +1,10 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Database } from "../engine/database.ts";
+import { defused } from "../engine/defused.ts";
 import { publishedTable } from "./published-tables.ts";
 import type { TaxonNames } from "./taxon-names.ts";
-import { type DownloadEntry, defused, describeFile, fieldsOf } from "./write-tables.ts";
+import { type DownloadEntry, describeFile, fieldsOf } from "./write-tables.ts";
 
 const NEWLINE = 0x0a;
 const QUOTE = 0x22;

@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { type Database, sqlText } from "../engine/database.ts";
+import { defused } from "../engine/defused.ts";
 import type { DownloadsFile } from "./contracts.ts";
 import type { Field, PublishedTable } from "./published-tables.ts";
 
@@ -73,12 +74,4 @@ export function describeFile(
     bytes: statSync(file).size,
     sha256: createHash("sha256").update(readFileSync(file)).digest("hex"),
   };
-}
-
-/** What a spreadsheet takes for the beginning of a formula (OWASP, CSV injection); full-width signs among them. */
-const FORMULA_SIGNS = "'=+-@＝＋－＠' || chr(9) || chr(10) || chr(13)";
-
-/** SQL expression of a text that no spreadsheet runs: one that begins like a formula gets an apostrophe. */
-export function defused(text: string): string {
-  return `CASE WHEN ${text} <> '' AND contains(${FORMULA_SIGNS}, (${text})[1]) THEN '''' || ${text} ELSE ${text} END`;
 }
