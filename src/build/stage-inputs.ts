@@ -68,8 +68,8 @@ export function reviewInputs({ settings, taxa, characters, landSquares, decision
   ]);
 }
 
-/** What the measures depend on beside the interpreted records: compared periods, the coverage rule, aggregates and land. */
-export function measureInputs({ settings, taxa, landSquares }: Scheme): string {
+/** What the measures depend on beside the interpreted records: compared periods, the coverage rule, aggregates, land, and which taxa are shown coarser. */
+export function measureInputs({ settings, taxa, landSquares, sensitive }: Scheme): string {
   const { periods, compared, coverage } = settings;
   return JSON.stringify([
     periods,
@@ -77,5 +77,6 @@ export function measureInputs({ settings, taxa, landSquares }: Scheme): string {
     coverage,
     taxa.map(({ taxonID, within }) => [taxonID, within]),
     landSquares,
+    sensitive,
   ]);
 }

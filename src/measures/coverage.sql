@@ -1,7 +1,8 @@
 -- Effort and coverage. A square is covered for a taxon in a period when at least minimum_visits visits there recorded
 -- OTHER taxa in that square: a visit whose every name lies within the taxon's own lineage (itself, its aggregates, its
 -- members) does not count, nor does one that only reports what was not found, so that neither a species' own record nor
--- a survey for it can make its gain or loss. Only a record that supports the square names something there.
+-- a survey for it can make its gain or loss. Only a record that supports the square names something there,
+-- and one that is shown coarser than it is known does not: its visit may be another's that is counted already.
 -- In: sightings, square_territories, visits, visit_squares, taxon_squares, lineage (of_taxon, taxon_id), rules (minimum_visits).
 -- Out: square_effort (records, visits by square and period), naming_visits (visits that name a taxon), own_visits
 -- (visits that name nothing outside the taxon's lineage), taxon_coverage (squares and periods covered for a taxon that
@@ -27,10 +28,10 @@ LEFT JOIN square_visits AS v
 
 CREATE OR REPLACE TABLE square_visit_taxa AS
 SELECT DISTINCT visit, period, grid, 10000 AS resolution_m, hectad AS square, taxon_id
-FROM sightings WHERE visit IS NOT NULL AND present AND period IS NOT NULL AND hectad IS NOT NULL
+FROM sightings WHERE visit IS NOT NULL AND present AND NOT generalised AND period IS NOT NULL AND hectad IS NOT NULL
 UNION ALL
 SELECT DISTINCT visit, period, grid, 2000 AS resolution_m, tetrad AS square, taxon_id
-FROM sightings WHERE visit IS NOT NULL AND present AND period IS NOT NULL AND tetrad IS NOT NULL;
+FROM sightings WHERE visit IS NOT NULL AND present AND NOT generalised AND period IS NOT NULL AND tetrad IS NOT NULL;
 
 CREATE OR REPLACE TABLE naming_visits AS
 SELECT grid, resolution_m, square, period, count(DISTINCT visit) AS visits

@@ -2,10 +2,12 @@ import { type Database, sqlBeside } from "../engine/database.ts";
 import type { Grid } from "../grids/grid.ts";
 import { isRefusal } from "../grids/grid.ts";
 import { centreOf } from "../grids/squares.ts";
+import type { PlacingTerritory } from "../records/place.ts";
 import { reasonInWords } from "../records/reasons.ts";
 import { placingTerritories } from "../records/record-stage.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
+import { generalise } from "./generalise.ts";
 
 /** Tables the measures leave for publishing. */
 export const MEASURE_TABLES = [
@@ -24,6 +26,9 @@ export const MEASURE_TABLES = [
   "effort_years",
   "taxon_totals",
   "off_map",
+  "squares_by_reason",
+  "atlas_totals",
+  "generalised",
   "square_names",
   "square_years",
   "square_places",
@@ -43,7 +48,9 @@ export async function measure(
   scheme: Scheme,
   unreadable: ReadonlyMap<string, number>,
 ): Promise<void> {
+  const territories = placingTerritories(scheme);
   await fillSettings(database, scheme);
+  await generalise(database, scheme, territories);
   for (const file of [
     "sightings",
     "taxon-squares",
@@ -56,7 +63,7 @@ export async function measure(
     "square-taxa",
   ])
     await database.run(sqlBeside(import.meta.url, `${file}.sql`));
-  await fillSquarePlaces(database, scheme);
+  await fillSquarePlaces(database, scheme, territories);
   await fillAccounting(database, unreadable);
 }
 
@@ -106,8 +113,11 @@ async function fillColumns(
 }
 
 /** Every square with records, and every land hectad, with corner and centre: code in, geometry out, once a square. */
-async function fillSquarePlaces(database: Database, scheme: Scheme): Promise<void> {
-  const territories = placingTerritories(scheme);
+async function fillSquarePlaces(
+  database: Database,
+  scheme: Scheme,
+  territories: readonly PlacingTerritory[],
+): Promise<void> {
   const gridOf = new Map<string, Grid>(territories.map(({ grid }) => [grid.id, grid]));
   const recorded = await database.rows<{ territory: string; grid: string; resolution_m: number; square: string }>(
     "SELECT territory, grid, resolution_m, square FROM square_territories ORDER BY grid, resolution_m, square",

@@ -1,13 +1,13 @@
 -- Used records as the measures need them, and the visits they make.
 -- A visit is one place (1 km square, or the record's own square where it is coarser), one day, one recorder or party;
 -- a record whose date spans more than a day makes no visit. Non-detections make visits and no squares.
--- In: records (all, judged). Out: sightings (one row a used record), visits, visit_squares, square_territories, visits_by_period,
--- tetrad_shares, placing_counts.
+-- In: public_records. Out: sightings (one row a used record), visits, visit_squares, square_territories, visits_by_period,
+-- tetrad_shares, placing_counts, atlas_totals.
 CREATE OR REPLACE TABLE visits AS
 SELECT row_number() OVER (ORDER BY visit_place, first_day, recorder) AS visit, *
 FROM (
   SELECT visit_place, first_day, recorder, any_value(period) AS period, any_value(third) AS third, any_value(first_year) AS year
-  FROM records
+  FROM public_records
   WHERE status = 'used' AND first_day = last_day AND visit_place <> ''
   GROUP BY visit_place, first_day, recorder
 );
@@ -15,8 +15,8 @@ FROM (
 CREATE OR REPLACE TABLE sightings AS
 SELECT
   r.record_no, r.taxon_id, r.present, r.period, r.third, r.first_year, r.last_year, r.kind_id, r.source,
-  r.territory, r.grid, r.hectad, r.tetrad, v.visit
-FROM (SELECT *, CASE WHEN first_day = last_day THEN first_day END AS visit_day FROM records WHERE status = 'used') AS r
+  r.territory, r.grid, r.hectad, r.tetrad, r.hectad_reason, r.tetrad_reason, r.generalised, v.visit
+FROM (SELECT *, CASE WHEN first_day = last_day THEN first_day END AS visit_day FROM public_records WHERE status = 'used') AS r
 LEFT JOIN visits AS v ON v.visit_place = r.visit_place AND v.first_day = r.visit_day AND v.recorder = r.recorder;
 
 CREATE OR REPLACE TABLE visit_squares AS
@@ -36,22 +36,22 @@ CREATE OR REPLACE TABLE visits_by_period AS
 SELECT period, count(*) AS visits FROM visits GROUP BY period;
 
 -- Share of each compared period's records that are good to 2 km, in the 10 km squares recorded in both: below the stated
--- share, change at 2 km cannot be judged.
+-- share, change at 2 km cannot be judged. Records shown coarser than they are known say nothing of that.
 CREATE OR REPLACE TABLE tetrad_shares AS
 WITH in_both AS (
   SELECT grid, hectad FROM sightings
-  WHERE present AND hectad IS NOT NULL AND period IN (SELECT from_period FROM compared UNION ALL SELECT to_period FROM compared)
+  WHERE present AND NOT generalised AND hectad IS NOT NULL AND period IN (SELECT from_period FROM compared UNION ALL SELECT to_period FROM compared)
   GROUP BY grid, hectad HAVING count(DISTINCT period) = 2
 )
 SELECT period, count(*) AS records, count(tetrad) AS at_tetrad
 FROM sightings JOIN in_both USING (grid, hectad)
-WHERE present AND period IN (SELECT from_period FROM compared UNION ALL SELECT to_period FROM compared)
+WHERE present AND NOT generalised AND period IN (SELECT from_period FROM compared UNION ALL SELECT to_period FROM compared)
 GROUP BY period;
 
 -- What placing did, for the methods page. A laxer rule of half the circle adds a square only where a record has none yet.
 CREATE OR REPLACE TABLE placing_counts AS
 WITH at_half AS (
-  SELECT DISTINCT grid, tetrad_at_half AS tetrad FROM records
+  SELECT DISTINCT grid, tetrad_at_half AS tetrad FROM public_records
   WHERE status = 'used' AND present AND tetrad IS NULL AND tetrad_at_half IS NOT NULL
 ),
 held AS (
@@ -68,5 +68,10 @@ SELECT
   coalesce(any_value(a.tetrads), 0) AS tetrads_at_half,
   count(*) FILTER (r.in_disguise) AS in_disguise,
   count(*) FILTER (r.near_line) AS near_line
-FROM records AS r CROSS JOIN added AS a
+FROM public_records AS r CROSS JOIN added AS a
 WHERE r.status = 'used' AND r.present;
+
+CREATE OR REPLACE TABLE atlas_totals AS
+SELECT count(DISTINCT grid || hectad) AS hectads, count(DISTINCT grid || tetrad) AS tetrads,
+  min(first_year) AS first_year, max(last_year) AS last_year
+FROM sightings WHERE present;

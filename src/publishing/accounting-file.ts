@@ -3,16 +3,35 @@ import { findingTitle } from "../records/finding-titles.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import type { AccountingFile } from "./contracts.ts";
 
+interface FindingCount {
+  check: string;
+  severity: "blocks" | "ask" | "note";
+  records: number;
+}
+
+const ALL_FINDINGS = `SELECT check_name AS "check", severity, count(*) AS records FROM all_findings
+  GROUP BY ALL ORDER BY severity, records DESC, "check"`;
+
+/** What a check asks of a record can tell where it was: those shown coarser are not counted. */
+const PUBLIC_FINDINGS = `WITH hidden AS (
+    SELECT f.check_name, f.severity, count(*) AS records FROM findings AS f JOIN generalised AS g USING (record_no) GROUP BY ALL
+  )
+  SELECT a.check_name AS "check", a.severity, count(*) - coalesce(any_value(h.records), 0) AS records
+  FROM all_findings AS a LEFT JOIN hidden AS h ON h.check_name = a.check_name AND h.severity = a.severity
+  GROUP BY ALL HAVING count(*) > coalesce(any_value(h.records), 0) ORDER BY a.severity, records DESC, "check"`;
+
 /**
  * The accounting as published, checked: what was read is what was used, held and not used, for every source.
  *
  * @param read records each source's files hold
+ * @param options `forOfficer` counts the findings about records that are shown coarser too: not to be published
  * @throws {Error} where it does not add up, which is our bug and must stop the build
  */
 export async function accountingFile(
   database: Database,
   scheme: Scheme,
   read: ReadonlyMap<string, number>,
+  { forOfficer = false }: { forOfficer?: boolean } = {},
 ): Promise<AccountingFile> {
   const rows = await database.rows<AccountingFile["rows"][number]>(
     "SELECT source, status, reason_in_words AS reason, records FROM accounting ORDER BY source, status DESC, records DESC, reason",
@@ -37,15 +56,11 @@ export async function accountingFile(
         .filter((row) => row.source === source.id && row.status === "used")
         .reduce((sum, row) => sum + row.records, 0),
     })),
-    squares_by_reason: await database.rows(
-      `SELECT 10000 AS resolution_m, hectad_reason AS reason, count(*) AS records FROM records WHERE status = 'used' AND present AND hectad IS NULL GROUP BY ALL
-       UNION ALL SELECT 2000, tetrad_reason, count(*) FROM records WHERE status = 'used' AND present AND tetrad IS NULL GROUP BY ALL ORDER BY ALL`,
-    ),
+    squares_by_reason: await database.rows("SELECT resolution_m, reason, records FROM squares_by_reason ORDER BY ALL"),
     tetrads_at_half_overlap: counts?.records_at_half ?? 0,
-    findings: (
-      await database.rows<{ check: string; severity: "blocks" | "ask" | "note"; records: number }>(
-        'SELECT check_name AS "check", severity, count(*) AS records FROM all_findings GROUP BY ALL ORDER BY severity, records DESC, "check"',
-      )
-    ).map((finding) => ({ ...finding, title: findingTitle(finding.check) })),
+    findings: (await database.rows<FindingCount>(forOfficer ? ALL_FINDINGS : PUBLIC_FINDINGS)).map((finding) => ({
+      ...finding,
+      title: findingTitle(finding.check),
+    })),
   };
 }

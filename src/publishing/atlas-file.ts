@@ -25,10 +25,7 @@ export async function atlasFile(
     tetrads: number;
     first_year: number | null;
     last_year: number | null;
-  }>(
-    `SELECT count(DISTINCT grid || hectad) AS hectads, count(DISTINCT grid || tetrad) AS tetrads, min(first_year) AS first_year, max(last_year) AS last_year
-     FROM records WHERE status = 'used' AND present`,
-  );
+  }>("SELECT hectads, tetrads, first_year, last_year FROM atlas_totals");
   const [visits] = await database.rows<{ visits: number }>(
     "SELECT coalesce(sum(visits), 0)::BIGINT AS visits FROM visits_by_period",
   );

@@ -2,7 +2,7 @@
 import { z } from "zod";
 
 /** A cell that holds several values, separated by a bar: "queen | worker". */
-const list = z
+export const listOfValues = z
   .string()
   .default("")
   .transform((cell) =>
@@ -13,7 +13,7 @@ const list = z
   );
 
 /** "en:Red-tailed bumblebee | cy:…" as language and name. */
-const namesByLanguage = list.transform((parts) =>
+const namesByLanguage = listOfValues.transform((parts) =>
   parts.map((part) => {
     const [, language, name] = part.match(/^([A-Za-z]{2,3}(?:-[A-Za-z0-9]+)*):\s*(.+)$/) ?? [undefined, "", part];
     return { language: language ?? "", name: name ?? part };
@@ -29,11 +29,11 @@ export const ChecklistRow = z.object({
   scientificNameAuthorship: text,
   taxonRank: text,
   subgenus: text,
-  within: list.describe("taxonIDs of the aggregates directly above"),
-  synonyms: list,
+  within: listOfValues.describe("taxonIDs of the aggregates directly above"),
+  synonyms: listOfValues,
   vernacularNames: namesByLanguage,
   shortName: text,
-  castes: list.describe("caste ids the taxon can have; empty for all"),
+  castes: listOfValues.describe("caste ids the taxon can have; empty for all"),
   firstSeen: text.describe("id of one first_seen group of the settings"),
   establishmentMeans: text,
 });
@@ -42,7 +42,7 @@ export type ChecklistRow = z.infer<typeof ChecklistRow>;
 /** One row of `characters.csv`: one part of the body in one state, for some castes and one age or form. */
 export const CharacterRow = z.object({
   taxonID: z.string().min(1, "name a taxon of the checklist"),
-  castes: list,
+  castes: listOfValues,
   form: text,
   part: z.string().min(1, "name a part of the body plan, or size, coat, face-length …"),
   state: z.string().min(1, "give a colour or mark; “none” where it is absent, “varies” where it does"),

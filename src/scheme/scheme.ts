@@ -12,8 +12,10 @@ import { readDecisions } from "./decisions-file.ts";
 import { decisionsInForce, type RecordDecision } from "./decisions-in-force.ts";
 import { type LandSquares, readLandSquares } from "./land-squares.ts";
 import { readContent } from "./read-content.ts";
+import { readSensitive, type SensitiveRow } from "./sensitive-list.ts";
 import { Settings } from "./settings.ts";
 import { checkSettings } from "./settings-agree.ts";
+import { readSuppressedNames, type SuppressedNames } from "./suppressed-names.ts";
 import { readTerritories, type TerritoryArea } from "./territory-areas.ts";
 import { readYaml } from "./yaml-file.ts";
 
@@ -28,12 +30,17 @@ export interface Scheme {
   pages: SchemePage[];
   territories: TerritoryArea[];
   landSquares: LandSquares | null;
+  /** Which records are shown coarser than they are known. */
+  sensitive: SensitiveRow[];
+  /** People who are named nowhere. */
+  suppressed: SuppressedNames;
   /** Rulings in force, by record key. */
   decisions: Map<string, RecordDecision>;
 }
 
 /**
- * Reads a scheme's folder: settings, checklist, characters, accounts, pages, territories and land squares.
+ * Reads a scheme's folder: settings, checklist, characters, accounts, pages, territories, land squares, sensitive taxa and
+ * suppressed names.
  *
  * @param folder the folder that holds `atlas.yaml`
  * @throws {Mistake} on the first thing that is wrong, with file and place
@@ -59,6 +66,8 @@ export function readScheme(folder: string): Scheme {
     pages: pagesOf(folder),
     territories: readTerritories(folder, settings),
     landSquares: readLandSquares(folder, settings),
+    sensitive: readSensitive(folder, settings, taxa),
+    suppressed: readSuppressedNames(folder),
     decisions: decisionsInForce(readDecisions(folder)),
   };
 }

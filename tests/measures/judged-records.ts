@@ -4,6 +4,7 @@ import type { Database } from "../../src/engine/database.ts";
 import { measure } from "../../src/measures/measure-stage.ts";
 import { buildChecklist } from "../../src/names/checklist.ts";
 import type { Scheme } from "../../src/scheme/scheme.ts";
+import type { SensitiveRow } from "../../src/scheme/sensitive-list.ts";
 
 /** Where a record is, as placing gives it. */
 export interface PlaceRow {
@@ -118,7 +119,12 @@ const ALL_STATES = `CREATE OR REPLACE VIEW all_states AS
   LEFT JOIN square_states AS s ON s.taxon_id = t.taxon_id AND s.grid = v.grid AND s.resolution_m = v.resolution_m AND s.square = v.square`;
 
 /** Fills the tables the record stage leaves, and measures them; `all_states` lays out what `square_states` leaves unsaid. */
-export async function measureRows(database: Database, records: readonly RecordRow[], rules: Rules): Promise<void> {
+export async function measureRows(
+  database: Database,
+  records: readonly RecordRow[],
+  rules: Rules,
+  sensitive: readonly Partial<SensitiveRow>[] = [],
+): Promise<void> {
   const text = "text" as const;
   const integer = "integer" as const;
   const columns = {
@@ -168,12 +174,15 @@ export async function measureRows(database: Database, records: readonly RecordRo
     individuals: castes.map(() => null),
   });
   kinds.done();
-  await measure(database, schemeOf(rules), new Map());
+  await measure(database, schemeOf(rules, sensitive), new Map());
   await database.run(ALL_STATES);
 }
 
 /** What the measures read of a scheme: checklist, periods, rule, territories. */
-function schemeOf({ within, periods, compared, minimumVisits }: Rules): Scheme {
+function schemeOf(
+  { within, periods, compared, minimumVisits }: Rules,
+  sensitive: readonly Partial<SensitiveRow>[],
+): Scheme {
   const taxa = Object.entries(within).map(([taxonID, above]) => ({ taxonID, within: above }));
   const settings = {
     periods,
@@ -197,7 +206,7 @@ function schemeOf({ within, periods, compared, minimumVisits }: Rules): Scheme {
     ["man", "british"],
     ["ireland", "irish"],
   ].map(([id, grid]) => ({ id, name: id, grid, datum: "ED50", polygon: null, gridShift: null }));
-  return { settings, taxa, checklist, territories, landSquares: null } as unknown as Scheme;
+  return { settings, taxa, checklist, territories, landSquares: null, sensitive } as unknown as Scheme;
 }
 
 /** Checklists with an aggregate of two, aggregates that overlap, and one above another. */
