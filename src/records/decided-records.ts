@@ -1,6 +1,6 @@
 import { type Database, sqlBeside } from "../engine/database.ts";
-import { CORRECTABLE } from "../scheme/decisions-file.ts";
-import type { RecordDecision } from "../scheme/decisions-in-force.ts";
+import { CORRECTABLE, type DecisionRow } from "../scheme/decisions-file.ts";
+import { isRuled, type RecordDecision } from "../scheme/decisions-in-force.ts";
 
 const RULED = {
   record_key: "text",
@@ -8,6 +8,8 @@ const RULED = {
   ruling: "text",
   identification: "text",
   why: "text",
+  settles: "boolean",
+  opinions: "text",
   said_name: "text",
   said_date: "text",
   said_place: "text",
@@ -33,6 +35,8 @@ export async function layDecisions(database: Database, inForce: ReadonlyMap<stri
     ruling: rulings.map(({ status }) => status?.ruling ?? ""),
     identification: rulings.map(({ identification }) => identification?.identification ?? ""),
     why: rulings.map(({ status, identification, latest }) => (status ?? identification ?? latest).why),
+    settles: rulings.map((ruling) => isRuled(ruling) && ruling.opinions.length === 0),
+    opinions: rulings.map(({ opinions }) => opinions.map(opinionInWords).join("; ")),
     said_name: rulings.map(({ latest }) => latest.saidName),
     said_date: rulings.map(({ latest }) => latest.saidDate),
     said_place: rulings.map(({ latest }) => latest.saidPlace),
@@ -43,6 +47,11 @@ export async function layDecisions(database: Database, inForce: ReadonlyMap<stri
   });
   filler.done();
   await database.run(sqlBeside(import.meta.url, "decided.sql"));
+}
+
+function opinionInWords({ value, identification, partSeen, why, who, when }: DecisionRow): string {
+  const said = [value, identification, partSeen, why].filter(Boolean).join(", ");
+  return `${said} (${[who, when.slice(0, 10)].filter(Boolean).join(", ")})`;
 }
 
 /**

@@ -20,6 +20,7 @@ const TITLES: Readonly<Record<string, string>> = Object.freeze({
   date_interval_end: "end of the interval could be read otherwise",
   date_finer_than_verbatim: "date finer than its verbatim text",
   date_verbatim_disagrees: "date and verbatim text disagree",
+  opinion_waits: "opinions of others wait for a ruling",
   decision_without_record: "ruling on a record that is not there",
   caste_contradiction: "two castes that exclude each other",
   caste_unread_words: "words on caste that are not in the vocabulary",

@@ -10,6 +10,9 @@ WITH asked AS (
   SELECT record_no, 'decision_record_changed', 'blocks', '', '', '', 'the record says something else than when it was ruled on: ' || difference,
     'rule on it again', ''
   FROM decided WHERE changed
+  UNION ALL
+  SELECT record_no, 'opinion_waits', 'ask', 'scientificName', '', '', 'others say: ' || opinions, 'rule on it', ''
+  FROM decided WHERE opinions <> ''
 )
 SELECT
   a.record_no, f.source, f.file, a.record_no - f.first_number AS row, a.field, a.value, a.check_name,
@@ -19,5 +22,5 @@ FROM asked AS a
 JOIN record_keys AS r USING (record_no)
 JOIN files AS f USING (file_id)
 LEFT JOIN check_severities AS s USING (check_name)
-LEFT JOIN (SELECT record_no FROM decided WHERE NOT changed) AS d USING (record_no)
+LEFT JOIN (SELECT record_no FROM decided WHERE settles AND NOT changed) AS d USING (record_no)
 WHERE coalesce(s.severity, a.severity) <> 'off';

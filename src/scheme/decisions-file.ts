@@ -13,6 +13,7 @@ export const RULINGS = [
   "identify",
   "same as",
   "not the same",
+  "opinion",
   "withdraw",
 ] as const;
 
@@ -38,7 +39,7 @@ export const DecisionRow = z.object({
   recordKey: text.describe("key of the record: its source and its id, or a mark made from its text"),
   ruling: z.enum(RULINGS, { error: `write one of ${RULINGS.join(", ")}` }),
   value: text.describe(
-    "correct: field=value; field=value. re-identify: the name. same as, not the same: the other record's key. withdraw: the decisionID or batch taken back",
+    "correct: field=value; field=value. re-identify: the name. opinion: what a second person would rule. same as, not the same: the other record's key. withdraw: the decisionID or batch taken back",
   ),
   identification: z
     .enum(IDENTIFICATIONS, { error: `leave empty, or write one of ${IDENTIFICATIONS.slice(1).join(", ")}` })

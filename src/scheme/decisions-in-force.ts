@@ -13,6 +13,8 @@ export interface RecordDecision {
   /** Keys of records that are this one by another route, and of such that look like it and are not. */
   sameAs: string[];
   notTheSame: string[];
+  /** Opinions of others since the last ruling: they decide nothing, and wait for somebody who does. */
+  opinions: DecisionRow[];
   /** The latest ruling: what the record said then is what all are about. */
   latest: DecisionRow;
 }
@@ -55,11 +57,21 @@ function takenBack(decisions: readonly (DecisionRow & { row?: number })[]): Set<
 
 function nothingYet(latest: DecisionRow): RecordDecision {
   const { recordKey } = latest;
-  return { recordKey, status: null, identification: null, corrections: {}, sameAs: [], notTheSame: [], latest };
+  return {
+    recordKey,
+    status: null,
+    identification: null,
+    corrections: {},
+    sameAs: [],
+    notTheSame: [],
+    opinions: [],
+    latest,
+  };
 }
 
 function apply(before: RecordDecision, decision: DecisionRow & { row?: number }): RecordDecision {
-  const now = { ...before, latest: decision };
+  if (decision.ruling === "opinion") return { ...before, opinions: [...before.opinions, decision], latest: decision };
+  const now = { ...before, latest: decision, opinions: [] };
   if (decision.identification !== "") now.identification = decision;
   switch (decision.ruling) {
     case "use":
@@ -83,6 +95,15 @@ function apply(before: RecordDecision, decision: DecisionRow & { row?: number })
     default:
       return now;
   }
+}
+
+/** Whether anything but opinions is in force. */
+export function isRuled({ status, identification, corrections, sameAs, notTheSame }: RecordDecision): boolean {
+  return (
+    status !== null ||
+    identification !== null ||
+    Object.keys(corrections).length + sameAs.length + notTheSame.length > 0
+  );
 }
 
 /** "gridReference=SP50; eventDate=2011-07-12" as fields and values. */

@@ -100,6 +100,18 @@ describe("rulings", () => {
     );
   });
 
+  it("that are only opinions settle nothing, and are asked about until somebody rules", async () => {
+    const { statuses, findings } = await statusOf(
+      [HELD],
+      [{ recordKey: "walks:a2", ruling: "opinion", value: "use", who: "B", when: "2026-01-02T10:00:00Z" }],
+    );
+    expect(statuses).toEqual(["held: impossible_caste"]);
+    expect(findings.filter(({ settled }) => !settled).map(({ check_name, message }) => [check_name, message])).toEqual([
+      ["impossible_caste", "is a caste this taxon does not have"],
+      ["opinion_waits", "others say: use (B, 2026-01-02)"],
+    ]);
+  });
+
   it("whose record is not there any more are listed", async () => {
     await statusOf([SOUND], [{ recordKey: "walks:a9", ruling: "use", saidName: "Bombus humilis", saidPlace: "SP50" }]);
     expect(await database.rows("SELECT * FROM decisions_without_record")).toEqual([

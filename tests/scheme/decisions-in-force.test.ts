@@ -40,6 +40,18 @@ describe("decisionsInForce", () => {
     expect(found.has("walks:2")).toBe(false);
   });
 
+  it("keeps opinions of others beside the ruling, until somebody rules after them", () => {
+    const decisions = [
+      row({ decisionID: "d1", ruling: "re-identify", value: "Bombus humilis" }),
+      row({ decisionID: "d2", ruling: "opinion", value: "Bombus muscorum", who: "B" }),
+    ];
+    const waiting = decisionsInForce(decisions).get("walks:1");
+    expect(waiting?.opinions.map(({ value }) => value)).toEqual(["Bombus muscorum"]);
+    expect(waiting?.corrections).toEqual({ scientificName: "Bombus humilis" });
+    const ruled = decisionsInForce([...decisions, row({ decisionID: "d3", ruling: "use" })]).get("walks:1");
+    expect(ruled?.opinions).toEqual([]);
+  });
+
   it("says where a correction cannot be read, and where nothing is there to take back", () => {
     expect(() => decisionsInForce([{ ...row({ ruling: "correct", value: "colour=red" }), row: 7 }])).toThrow(
       "decisions.csv: row 7, field value: “colour=red” is no correction",
