@@ -35,7 +35,7 @@ export async function layDecisions(database: Database, inForce: ReadonlyMap<stri
     ruling: rulings.map(({ status }) => status?.ruling ?? ""),
     identification: rulings.map(({ identification }) => identification?.identification ?? ""),
     why: rulings.map(({ status, identification, latest }) => (status ?? identification ?? latest).why),
-    settles: rulings.map((ruling) => isRuled(ruling) && ruling.opinions.length === 0),
+    settles: rulings.map(isRuled),
     opinions: rulings.map(({ opinions }) => opinions.map(opinionInWords).join("; ")),
     said_name: rulings.map(({ latest }) => latest.saidName),
     said_date: rulings.map(({ latest }) => latest.saidDate),

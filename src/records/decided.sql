@@ -10,6 +10,6 @@ SELECT
     CASE WHEN d.said_place <> '' AND d.said_place <> t.said_place THEN 'place “' || d.said_place || '” is now “' || t.said_place || '”' END,
     CASE WHEN d.said_kind <> '' AND d.said_kind <> t.said_kind THEN 'stage, sex, caste and count “' || d.said_kind || '” are now “' || t.said_kind || '”' END
   ) AS difference,
-  difference <> '' AS changed
+  d.settles AND difference <> '' AS changed
 FROM record_texts AS t
 JOIN rulings_in_force AS d USING (record_key);

@@ -17,7 +17,7 @@ WITH asked AS (
 SELECT
   a.record_no, f.source, f.file, a.record_no - f.first_number AS row, a.field, a.value, a.check_name,
   coalesce(s.severity, a.severity) AS severity, a.subject, a.message, a.way_out, a.proposal,
-  d.record_no IS NOT NULL AS settled
+  d.record_no IS NOT NULL AND a.check_name <> 'opinion_waits' AS settled
 FROM asked AS a
 JOIN record_keys AS r USING (record_no)
 JOIN files AS f USING (file_id)

@@ -112,6 +112,16 @@ describe("rulings", () => {
     ]);
   });
 
+  it("stay in force while an opinion waits, and an opinion on a record that has changed holds nothing", async () => {
+    const opinion = { ruling: "opinion", value: "leave out", saidName: "Bombus humilis" };
+    const ruled = [
+      { recordKey: "walks:a2", ruling: "use" },
+      { ...opinion, recordKey: "walks:a2", saidName: "" },
+    ];
+    expect((await statusOf([HELD], ruled)).statuses).toEqual(["used: used"]);
+    expect((await statusOf([SOUND], [{ ...opinion, recordKey: "walks:a1" }])).statuses).toEqual(["used: used"]);
+  });
+
   it("whose record is not there any more are listed", async () => {
     await statusOf([SOUND], [{ recordKey: "walks:a9", ruling: "use", saidName: "Bombus humilis", saidPlace: "SP50" }]);
     expect(await database.rows("SELECT * FROM decisions_without_record")).toEqual([
