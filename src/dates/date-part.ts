@@ -73,6 +73,9 @@ export function readDatePart(
   const { atoms, separators } = found;
   const shape = atoms.map((atom) => atom.kind).join("");
   const [a, b, c] = atoms.map((atom) => atom.value) as [number, number, number];
+  if (shape.startsWith("NN") && shape.endsWith("N") && shape.length === 3 && atoms[2]?.text.length === 1)
+    return undefined;
+  if ((shape === "NMN" || shape === "MNN") && atoms[2]?.text.length === 1) return undefined;
   if (shape === "MN" && alone && atoms[1]?.text.length === 2 && /^[/.\-']+$/.test(separators[0] ?? "")) {
     return withShortYear({ month: a }, b, rules);
   }
@@ -82,10 +85,17 @@ export function readDatePart(
     if ("refused" in order) return order;
     return shape === "NNY" ? { ...order, year: c } : shortYearInOrder(order, c, rules);
   }
+  if (isRangeInside(shape, separators)) return undefined;
   if (shape === "NN") return hasMonthWord ? undefined : inOrder(a, b, rules.format);
   if (shape === "NMN") return withShortYear({ day: a, month: b }, c, rules);
   if (shape === "MNN") return withShortYear({ day: b, month: a }, c, rules);
   return partOfShape(shape, [a, b, c], hasMonthWord);
+}
+
+/** "1998 7-8" and "June-8 1998" are months or days from one to another: a dash on one side alone is no date's mark. */
+function isRangeInside(shape: string, [first = "", second = ""]: readonly string[]): boolean {
+  if (shape === "YNN") return first !== second;
+  return (shape === "MNY" || shape === "YMN") && first !== second && /[-/]/.test(first + second);
 }
 
 /**

@@ -55,7 +55,10 @@ export function readEventDate(text: string, { intervalEnd }: { intervalEnd: Inte
  * @example trimBlank(" 1998\u0000") // "1998"
  */
 export function trimBlank(text: string): string {
-  return text.replace(/^[\u0000-\u0020]+|[\u0000-\u0020]+$/g, "");
+  let [from, to] = [0, text.length];
+  while (from < to && text.charCodeAt(from) <= 0x20) from += 1;
+  while (to > from && text.charCodeAt(to - 1) <= 0x20) to -= 1;
+  return text.slice(from, to);
 }
 
 function readSingle(value: string): DateInterval | DateRefusal {
@@ -176,6 +179,7 @@ function readOrdinal(year: number, ordinal: number, whole: string): Element | Da
 }
 
 function readWeek(year: number, week: number, weekdayText: string | undefined, whole: string): Element | DateRefusal {
+  if (year === 0) return refuse(whole, "has the year 0000", "leave the date empty where none is known");
   const first = dayOfIsoWeek(year, week, Number(weekdayText ?? 1));
   if (first === undefined) {
     return refuse(

@@ -6,6 +6,9 @@ import { between, type DateInterval, type DateRefusal, intervalOf, isDateRefusal
 
 /** Day 0 of spreadsheets that count from 1900. The count has a 29 February 1900 that never was, so it holds from 61 on. */
 const SPREADSHEET_ZERO = dayNumber(1899, 12, 30);
+const FIRST_SERIAL = 61;
+/** Characters no date has; what is longer is a remark in the wrong column. */
+const LONGEST = 100;
 
 const GENERAL_WAY_OUT = "write it as an ISO 8601 date or interval, such as 1998-07-12 or 1965/1985";
 const DOUBT =
@@ -33,12 +36,15 @@ const WEAK_MARK = /[-/]/;
  */
 export function readWrittenDate(text: string, rules: WrittenDateRules): DateInterval | DateRefusal {
   const plain = text
+    .slice(0, 10 * LONGEST)
     .normalize("NFKC")
     .replaceAll(/[—―‒]/g, "–")
     .replaceAll(/[’‘`]/g, "'")
     .replaceAll(/\s+/g, " ")
     .trim();
   if (plain === "") return { refused: "no date", wayOut: "give eventDate, or year, month and day" };
+  if (plain.length > LONGEST)
+    return { refused: `date "${plain.slice(0, LONGEST)}…" is too long to be one`, wayOut: GENERAL_WAY_OUT };
   const answer = readPlain(plain.toLowerCase(), rules) ?? unfit("is not a date in a form that is read");
   return isDateRefusal(answer) ? { ...answer, refused: `date "${plain}" ${answer.refused}` } : answer;
 }
@@ -59,6 +65,8 @@ function readSerial(text: string, rules: WrittenDateRules): DateInterval | DateR
       "if it is, set date_format of the source to spreadsheet",
     );
   }
+  if (Number(text) < FIRST_SERIAL)
+    return unfit("is a spreadsheet's day of early 1900, which is no record's", "correct the date");
   const day = SPREADSHEET_ZERO + Math.floor(Number(text));
   return between(day, day, "day");
 }
@@ -167,6 +175,9 @@ function readRange(
   if ("refused" in right) return right;
   if (left.day !== undefined && right.day === undefined) return undefined;
   if (left.month !== undefined && right.month === undefined && right.day === undefined) return undefined;
+  // "July 1998-12" and "June-8 1998": what is finer on the right must say its own month and year.
+  const isWhole = right.year !== undefined && right.month !== undefined;
+  if (left.day === undefined && right.day !== undefined && !isWhole) return undefined;
   const from = intervalOfPart(lend(right, left));
   const to = intervalOfPart(lend(left, right));
   if (isDateRefusal(from)) return from;

@@ -22,27 +22,52 @@ const FIGURES_BY_SIZE: ReadonlyMap<SquareSize, number> = new Map(
   Object.entries(SIZE_BY_FIGURES).map(([figures, size]) => [size, Number(figures) / 2]),
 );
 
-/** One dot, comma or slash is let go only before the figures, after them, or between two equal groups of them. */
-const STRAY_MARKS = /^([A-Z0-9]*?[A-Z])[.,/]?(\d*)([.,]?)(\d*)([A-Z]{0,2})[.,]?$/;
+/** More characters than any reference has; a longer text is a remark in the wrong column. */
+const LONGEST = 60;
+/** Spaces of every kind, and the marks without width that copying from other programs leaves. */
+const BLANKS = /[\s\u00AD\u200B-\u200F\u202A-\u202E\u2060\u2066-\u2069]+/g;
+/** A beginning that ends in a letter, the last run of figures with spaces, dots and commas among them, and an ending. */
+const PARTS = /^([A-Z0-9 ]*?[A-Z]) ?[.,/]? ?([\d .,]*)((?:[A-Z] ?){0,2})[.,]?$/;
 
 /**
  * A reference in upper-case ASCII without spaces: full-width characters narrowed, spaces of every kind dropped, one
- * stray dot or comma dropped where it cannot be mistaken. Anything else is left for the reader of figures to refuse.
+ * stray dot or comma dropped where it cannot be mistaken. Figures written together are never parted: where the half
+ * of "388 7" falls inside a group, or a dot or comma stands anywhere but at the half, the figures keep their spaces
+ * and marks. What is left is for the reader of figures to refuse.
  *
- * @param text as written
+ * @param text as written; beyond 60 characters it is cut and ends in "…"
  * @returns for example "TQ388773"
  * @example tidyReference("ｔｑ 388, 773"); // => "TQ388773"
+ * @example tidyReference("TQ 388 7"); // => "TQ388 7"
  */
 export function tidyReference(text: string): string {
-  const tidy = text
+  const plain = text
     .replace(/[\uFF01-\uFF5E]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
-    .replace(/[\s\u200B-\u200D\u2060]+/g, "")
-    .toUpperCase();
-  const parts = STRAY_MARKS.exec(tidy);
+    .replace(BLANKS, " ")
+    .trim()
+    // Other letters have upper-case forms in ASCII that nobody wrote: ß is SS.
+    .replace(/[a-z]/g, (letter) => letter.toUpperCase());
+  const tidy = plain.replaceAll(" ", "");
+  if (tidy.length > LONGEST) return `${tidy.slice(0, LONGEST)}…`;
+  const parts = PARTS.exec(plain);
   if (parts === null) return tidy;
-  const [, letters = "", first = "", mark = "", second = "", ending = ""] = parts;
-  const mayDrop = mark === "" || second === "" || first === "" || first.length === second.length;
-  return mayDrop ? letters + first + second + ending : tidy;
+  const [, letters = "", run = "", ending = ""] = parts;
+  const figures = run.replaceAll(/[ .,]/g, "");
+  const middle = isCutAtHalf(run, figures.length) ? figures : run.trim();
+  return letters.replaceAll(" ", "") + middle + ending.replaceAll(" ", "");
+}
+
+/** Whether the half of the figures falls between two groups, and a dot or comma only there, before or after them. */
+function isCutAtHalf(run: string, count: number): boolean {
+  const groups = run.match(/\d+/g) ?? [];
+  let before = 0;
+  let fallsBetween = groups.length < 2 || count % 2 === 1;
+  for (const [part] of run.matchAll(/\d+|[.,]/g)) {
+    if (/\d/.test(part)) before += part.length;
+    else if (![0, count / 2, count].includes(before)) return false;
+    fallsBetween ||= before * 2 === count;
+  }
+  return fallsBetween && !/[.,] ?[.,]/.test(run);
 }
 
 /**
@@ -54,7 +79,14 @@ export function tidyReference(text: string): string {
  */
 export function readFigures(text: string): Figures | Refusal {
   const parts = /^(\d*)([A-Z]*)$/.exec(text);
-  if (parts === null) return refusal(`“${text}” is not figures`, "write figures only after the letters, as in 3877");
+  if (parts === null) {
+    return /^[\d ]+[A-Z]*$/.test(text)
+      ? refusal(
+          `the figures ${text} stand in unequal groups`,
+          "check whether a figure is missing; write both halves alike",
+        )
+      : refusal(`“${text}” is not figures`, "write figures only after the letters, as in 3877");
+  }
   const [, digits = "", ending = ""] = parts;
   const size = SIZE_BY_FIGURES[digits.length];
   if (size === undefined) return refuseCount(digits);

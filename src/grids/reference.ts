@@ -2,6 +2,9 @@ import type { Grid, GridId, Refusal, Square } from "./grid.ts";
 import { isRefusal } from "./grid.ts";
 import { GRID_IDS, gridNamed } from "./index.ts";
 
+/** Characters beyond which a text is cut, and refused: what is quoted in a finding must stay readable. */
+const LONGEST = 200;
+
 /**
  * Reads a grid reference with the grids an atlas uses. Exactly one grid must accept it: letters of a grid the atlas
  * does not use are refused by that grid's name, and a text good on two grids is refused as ambiguous. A one-letter
@@ -14,6 +17,10 @@ import { GRID_IDS, gridNamed } from "./index.ts";
  * @example readReference("TQ38", [irishGrid()]); // => { refused: "“TQ38” is a reference of the British National Grid, which this atlas does not use", wayOut: … }
  */
 export function readReference(text: string, grids: readonly Grid[]): Square | Refusal {
+  return text.length > LONGEST ? readShort(`${text.slice(0, LONGEST)}…`, grids) : readShort(text, grids);
+}
+
+function readShort(text: string, grids: readonly Grid[]): Square | Refusal {
   if (grids.length === 0) throw new RangeError("an atlas needs at least one grid to read references with");
   const answers = grids.map((grid) => ({ grid, answer: grid.parse(text) }));
   const accepted = answers.filter(({ answer }) => !isRefusal(answer));

@@ -21,6 +21,10 @@ export interface ReadCaste {
 
 const QUANTITIES = new Set(["several", "some", "many", "few", "a", "an", "the", "x", "×", "of", "ca", "c", "c."]);
 const NOTHING = /^(?:|not stated|not recorded|unknown|unsexed|undetermined|indeterminate|indet\.?|n\/?a|-|\?)$/i;
+/** A range, a fraction and a negative number are one part each, and no count. */
+const PARTS = /\d+(?: ?[-.,] ?\d+)+|(?<![\p{L}\d])-\d+|\d+|\/|[♀♂☿⚥]+|[^\s\d/()♀♂☿⚥:=]+/gu;
+/** Characters of no text on castes; what is longer is a remark in the wrong column. */
+const LONGEST = 400;
 const NUMBER_WORDS: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 };
 
 /**
@@ -32,7 +36,9 @@ export function readCasteText(text: string, vocabulary: CasteVocabulary): ReadCa
   if (NOTHING.test(text)) return { counts: [], problems: [] };
   const counts: CasteCount[] = [];
   const problems: CasteProblem[] = [];
-  for (const piece of text.toLowerCase().split(/[,;|+&]| and /)) {
+  if (text.length > LONGEST)
+    return { counts: [], problems: [{ code: "unread_words", found: `${text.slice(0, 60)}…` }] };
+  for (const piece of text.toLowerCase().split(/(?<!\d),|,(?!\d)|[;|+&]| and /)) {
     const items = readPiece(piece, vocabulary);
     problems.push(...items.problems);
     counts.push(...items.counts);
@@ -94,14 +100,14 @@ function countTokens(tokens: readonly Token[]): CasteCount[] {
 }
 
 function tokensOf(piece: string, vocabulary: CasteVocabulary): Token[] {
-  const parts = piece.match(/\d+|\/|[♀♂☿⚥]+|[^\s\d/()♀♂☿⚥:=]+/gu) ?? [];
+  const parts = piece.match(PARTS) ?? [];
   const known = wordMap(vocabulary);
   const longest = Math.max(1, ...[...known.keys()].map((word) => word.split(" ").length));
   const tokens: Token[] = [];
   for (let at = 0; at < parts.length; ) {
     const part = parts[at] ?? "";
     const phrase = longestPhrase(parts, at, longest, known);
-    const number = /^\d+$/.test(part) ? Number(part) : NUMBER_WORDS[part];
+    const number = /^\d{1,7}$/.test(part) ? Number(part) : NUMBER_WORDS[part];
     if (phrase !== undefined) {
       if (phrase.caste !== "") tokens.push({ caste: phrase.caste, short: phrase.short });
       at += phrase.words;

@@ -3,6 +3,7 @@ import { authorshipKey, type NameEntry, type NameIndex } from "./name-index.ts";
 import { cleanName, vernacularKey } from "./name-text.ts";
 import { nearestNames } from "./nearest-names.ts";
 import { nameKey, type ReadName, readName } from "./read-name.ts";
+import { saysMore } from "./says-more.ts";
 
 /** Something to report of a name that was matched. */
 export interface NameNote {
@@ -43,6 +44,9 @@ export interface MatchSource {
   isAggregate(taxonId: string): boolean;
 }
 
+/** Characters of no name, with authors and qualifier. */
+const LONGEST = 400;
+
 /** True when an answer is a refusal and not a match. */
 export function isNameRefusal(answer: NameMatch | NameRefusal): answer is NameRefusal {
   return "refused" in answer;
@@ -58,6 +62,7 @@ export function isNameRefusal(answer: NameMatch | NameRefusal): answer is NameRe
 export function nameMatcher(source: MatchSource): MatchName {
   return (text, identificationQualifier = "") => {
     const given = cleanName(text);
+    if (given.length + identificationQualifier.length > LONGEST) return refuseLong(given);
     if (given === "") return refusal("empty", "no name", "give scientificName or a vernacular name");
     const { name, found } = findName(given, identificationQualifier, source);
     if (name.qualifier !== undefined || name.unreadQualifier !== "")
@@ -65,6 +70,8 @@ export function nameMatcher(source: MatchSource): MatchName {
     const entries = byAuthorship(found.entries, name);
     const [entry, second] = entries;
     if (entry === undefined) return refuseUnmatched(given, name, source);
+    const more = saysMore(name, found.notes, source.names);
+    if (more !== undefined) return refuseMore(given, more);
     if (second !== undefined) {
       const names = entries.map((one) => source.taxa.get(one.taxonId)?.scientificName ?? one.taxonId);
       return refusal(
@@ -240,6 +247,16 @@ function holdersOf(name: ReadName, source: MatchSource): string[] {
 function wayOutFor(nearest: readonly string[]): string {
   if (nearest.length === 0) return "correct the name, or add it to the checklist as a taxon or a synonym";
   return `if it is ${nearest.join(" or ")}, correct the name or add it as a synonym`;
+}
+
+function refuseLong(given: string): NameRefusal {
+  const found = `name "${given.slice(0, 60)}…" is longer than any name`;
+  return refusal("not_in_checklist", found, "look whether it belongs in another column");
+}
+
+function refuseMore(given: string, more: string): NameRefusal {
+  const wayOut = "write one name alone; give each taxon a record of its own, or record the aggregate that holds both";
+  return refusal("ambiguous", `name "${given}" goes on with "${more}"`, wayOut);
 }
 
 function refusal(

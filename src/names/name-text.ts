@@ -1,17 +1,23 @@
+const ENDS = new Set(['"', "'", " "]);
+
 /**
  * A name as text, cleaned: Unicode NFC, one ordinary space between words, no space or quotation mark at the ends,
- * typographic hyphens and apostrophes made plain.
+ * typographic hyphens and apostrophes made plain, marks without width left out.
  *
  * @example cleanName("  Bombus\u00a0 terrestris ") // "Bombus terrestris"
  */
 export function cleanName(text: string): string {
-  return text
+  const plain = text
     .normalize("NFC")
     .replaceAll(/[\u2010-\u2013]/g, "-")
     .replaceAll(/[\u2018\u2019]/g, "'")
-    .replaceAll(/[\u00ad\u200b\ufeff]/g, "")
-    .replaceAll(/[\s_]+/g, " ")
-    .replaceAll(/^["' ]+|["' ]+$/g, "");
+    .replaceAll(/[\u00ad\u200b-\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]/g, "")
+    .replaceAll(/[\s_]+/g, " ");
+  // By hand: a pattern for the end takes a square of the time where quotation marks stand in the middle.
+  let [from, to] = [0, plain.length];
+  while (from < to && ENDS.has(plain.charAt(from))) from += 1;
+  while (to > from && ENDS.has(plain.charAt(to - 1))) to -= 1;
+  return plain.slice(from, to);
 }
 
 /**

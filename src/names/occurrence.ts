@@ -28,7 +28,7 @@ export const USUAL_EXCLUSIONS: OccurrenceSettings = {
  * - `status_not_read`: occurrenceStatus is none of the four values of the standard
  * - `count_zero_but_present`, `count_but_absent`: status and individualCount contradict each other
  * - `count_zero_without_status`: nothing says whether 0 means an absence
- * - `count_not_read`: individualCount is no whole number from 0
+ * - `count_not_read`: individualCount is no whole number from 0 to 999,999,999
  * - `basis_not_read`: basisOfRecord is no class of Darwin Core
  */
 export interface OccurrenceProblem {
@@ -91,7 +91,7 @@ export function readOccurrence(
 ): ReadOccurrence {
   const problems: OccurrenceProblem[] = [];
   const countText = cleanName(fields.individualCount ?? "");
-  const count = /^\d+$/.test(countText) ? Number(countText) : undefined;
+  const count = /^\d{1,9}$/.test(countText) ? Number(countText) : undefined;
   if (countText !== "" && count === undefined)
     problems.push({ code: "count_not_read", found: `individualCount "${countText}"` });
   const status = readStatus(cleanName(fields.occurrenceStatus ?? ""), count, problems);

@@ -8,6 +8,8 @@ import { radiusOf } from "./radius.ts";
 import { statedNumber } from "./stated-number.ts";
 
 const WGS84 = "EPSG:4326";
+/** Further decimals of a degree are smaller than an atom. */
+const MOST_DECIMALS = 15;
 
 /**
  * Places a record by latitude and longitude: a circle on the grid of the territory it lies in. Coordinates that
@@ -36,9 +38,9 @@ export function placeFromCoordinates(fields: PlaceFields, rules: PlacingRules): 
     return outside(fields, rules, both, longitude, latitude);
   const notes: PlaceNote[] = [];
   // Many programs drop trailing zeros, so the longer of the two texts tells what both carry.
-  const decimals = Math.max(
-    decimalsAsWritten(fields.decimalLatitude) ?? 0,
-    decimalsAsWritten(fields.decimalLongitude) ?? 0,
+  const decimals = Math.min(
+    MOST_DECIMALS,
+    Math.max(decimalsAsWritten(fields.decimalLatitude) ?? 0, decimalsAsWritten(fields.decimalLongitude) ?? 0),
   );
   const precision = precisionUncertainty(latitude, 10 ** -decimals);
   const { radius, from } = radiusOf(fields, rules, precision, notes);

@@ -6,7 +6,7 @@ import { projectOn } from "./on-grid.ts";
 import { type Place, type PlaceFields, type PlaceNote, type PlacingRules, type Unplaced, unplaced } from "./place.ts";
 import { territoryOfSquare } from "./place-from-reference.ts";
 import { radiusOf } from "./radius.ts";
-import { statedNumber } from "./stated-number.ts";
+import { mayBeThousands, statedNumber } from "./stated-number.ts";
 
 const WGS84 = "EPSG:4326";
 const SIZES: readonly SquareSize[] = [10_000, 1_000, 100, 10, 1];
@@ -19,13 +19,14 @@ export function placeFromProjected(fields: PlaceFields, rules: PlacingRules): Pl
   const both = `${fields.easting}, ${fields.northing}`;
   const easting = statedNumber(fields.easting);
   const northing = statedNumber(fields.northing);
-  if (easting === undefined || northing === undefined)
+  const isGrouped = mayBeThousands(fields.easting) || mayBeThousands(fields.northing);
+  if (easting === undefined || northing === undefined || isGrouped)
     return unplaced(
       "easting_northing_unreadable",
       "easting",
       both,
       "are not two numbers of metres",
-      "write metres, such as 423000 and 456000",
+      "write metres without a mark for thousands, such as 423000 and 456000",
     );
   const crs = rules.crs === undefined ? undefined : resolveCrs(rules.crs);
   if (crs === undefined)

@@ -1,6 +1,7 @@
 import type { Square } from "../grids/grid.ts";
 import { isRefusal } from "../grids/grid.ts";
 import { readReference } from "../grids/reference.ts";
+import { noteOneLetter } from "./one-letter-reference.ts";
 import { type Place, type PlacingRules, type PlacingTerritory, type Unplaced, unplaced } from "./place.ts";
 
 /**
@@ -31,7 +32,7 @@ export function placeFromReference(text: string, rules: PlacingRules): Place | U
     from: "grid reference",
     radiusFrom: "",
     blur: 0,
-    notes: [],
+    notes: square.grid === "irish" ? noteOneLetter(text) : [],
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Place, PlaceFields, PlaceNote, PlacingRules } from "./place.ts";
-import { statedNumber } from "./stated-number.ts";
+import { mayBeThousands, statedNumber } from "./stated-number.ts";
 
 /**
  * Radius of a point's uncertainty in metres: the largest of what the record states, what the source sets, what the
@@ -29,7 +29,17 @@ export function radiusOf(
 
 function statedRadius(text: string, notes: PlaceNote[]): number | undefined {
   if (text.trim() === "") return undefined;
-  const metres = statedNumber(text);
+  const grouped = mayBeThousands(text);
+  const metres = grouped ? Number(text.trim().replaceAll(/[+,]/g, "")) : statedNumber(text);
+  if (grouped)
+    notes.push({
+      check: "uncertainty_with_comma",
+      severity: "note",
+      field: "coordinateUncertaintyInMeters",
+      value: text,
+      message: "has a comma that may part thousands or decimals; the larger number was used",
+      wayOut: "write metres without a mark for thousands",
+    });
   if (metres !== undefined && metres >= 1 && metres <= 20_037_509) return metres;
   notes.push({
     check: "uncertainty_out_of_range",
@@ -47,9 +57,21 @@ function statedRadius(text: string, notes: PlaceNote[]): number | undefined {
 
 const METRES: Record<string, number> = { m: 1, km: 1000, degree: 111_000, degrees: 111_000, "°": 111_000 };
 
-/** Half the diagonal of the cell a text on generalisation names ("10 km grid", "0.1 degree"); undefined where it names none. */
+/** A number with its unit; thousands may be parted by a comma or a space. */
+const CELL_SIZE =
+  /(?<![\d.,])(?:(\d{1,3}(?:[ ,\u00A0]\d{3})+)|(\d{1,9}(?:[.,]\d{1,9})?))\s?-?(km|m|metres?|meters?|degrees?|°)(?![a-z])/gi;
+
+/**
+ * Half the diagonal in metres of the cell a text on generalisation names ("10 km grid", "0.1 degree"), of the largest
+ * where it names several; undefined where it names none.
+ *
+ * @example generalisedRadius("1,000 m") // => 707.1 to a decimetre
+ */
 export function generalisedRadius(text: string): number | undefined {
-  const [, size, unit] = /(\d+(?:[.,]\d+)?)\s*(km|m|degrees?|°)(?![a-z])/i.exec(text) ?? [];
-  if (size === undefined || unit === undefined) return undefined;
-  return (Number(size.replace(",", ".")) * (METRES[unit.toLowerCase()] ?? 1)) / Math.SQRT2;
+  const sizes = [...text.matchAll(CELL_SIZE)].map(([, grouped, plain, unit]) => {
+    const size = grouped === undefined ? (plain ?? "").replace(",", ".") : grouped.replaceAll(/\D/g, "");
+    return Number(size) * (METRES[(unit ?? "").toLowerCase()] ?? 1);
+  });
+  const largest = Math.max(0, ...sizes);
+  return largest > 0 ? largest / Math.SQRT2 : undefined;
 }

@@ -224,6 +224,23 @@ describe("two-digit years", () => {
 });
 
 describe("any text", () => {
+  it("is not read where a dash may part two months, two days or a date, or where a year has one figure", () => {
+    for (const text of ["1998 7-8", "1998-7/8", "July 1998-12", "June-8 1998", "12/1998-7", "1/2/3", "12 Jul 8"])
+      expect(read(text, pivoted)).toBe("refused");
+    expect(read("1998 Jul 7-8", pivoted)).toBe("1998-07-07/1998-07-08");
+    expect(read("July - 12 August 1998", pivoted)).toBe("1998-07-01/1998-08-12");
+  });
+
+  it("is not read as a spreadsheet's day before 1 March 1900, where spreadsheets count a day that never was", () => {
+    for (const text of ["00000", "00001", "00060"]) expect(read(text, { format: "spreadsheet" })).toBe("refused");
+    expect(read("00061", { format: "spreadsheet" })).toBe("1900-03-01");
+  });
+
+  it("of a hundred thousand characters is refused at once, and quoted in short", () => {
+    for (const text of ["1-".repeat(50_000), "pre ".repeat(25_000), "1".repeat(100_000)])
+      expect(refusal(text, pivoted).length).toBeLessThan(300);
+  });
+
   it("is read or refused, and never throws", () => {
     const words = fc.constantFrom(
       "12",

@@ -58,6 +58,7 @@ describe("ways of writing", () => {
     ["TQ/388773", "TQ388773"],
     ["tq38sw", "TQ38SW"],
     ["TQ 38 z", "TQ38Z"],
+    ["\u200FTQ\u00AD3877\u202C", "TQ3877"],
     ["NA00", "NA00"],
     ["NO00", "NO00"],
   ])("“%s” is %s", (text, canonical) => expect(grid.format(parseGood(grid, text))).toBe(canonical));
@@ -73,6 +74,23 @@ describe("refusals", () => {
 
   it.each([
     ["TQ123", "3 figures (123) cannot be halved", "give as many figures for the easting as for the northing"],
+    // A figure lost from one half, or groups of three: which half it belongs to nobody can tell.
+    [
+      "TQ 388 7",
+      "the figures 388 7 stand in unequal groups",
+      "check whether a figure is missing; write both halves alike",
+    ],
+    [
+      "TQ 38 87 12",
+      "the figures 38 87 12 stand in unequal groups",
+      "check whether a figure is missing; write both halves alike",
+    ],
+    // The upper case of ß is SS, the name of another 100 km square.
+    [
+      "ß38",
+      "“ß38” has no letters for its 100 km square",
+      "begin with two letters, as in TQ3877; figures alone name a place in every 100 km square",
+    ],
     ["TQ38O", "O is no tetrad letter", "the letters run A to Z without O; check whether 0 was meant"],
     [
       "TQ3O",

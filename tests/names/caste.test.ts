@@ -108,6 +108,14 @@ describe("caste", () => {
     );
   });
 
+  it("takes no range, fraction, negative or endless number for a count", () => {
+    for (const text of ["2-4 w", "2.5 w", "1,5 w", "-3 w", `${"9".repeat(40)} w`]) {
+      const { counts, problems } = readCaste({ caste: text }, CASTES);
+      expect(counts).toEqual([{ caste: "worker", count: undefined }]);
+      expect(problems).toMatchObject([{ code: "unread_words" }]);
+    }
+  });
+
   it("always gives at least one count, of a class of the vocabulary or not stated", () => {
     const ids = [NOT_STATED, ...CASTES.classes.map(({ id }) => id)];
     const words = fc.constantFrom("1", "0", "q", "worker", "♂", "/", ",", " ", "xyz", "male", "(", "one");

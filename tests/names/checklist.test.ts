@@ -221,3 +221,34 @@ describe("problems of a checklist", () => {
     expect(match("Early-nesting bumblebee", "", list)).toBe("a as vernacular");
   });
 });
+
+describe("what follows a name", () => {
+  it.each([
+    "Bombus terrestris & Bombus lucorum",
+    "Bombus terrestris, Bombus pratorum",
+    "B. terrestris, B. pratorum",
+    "Bombus terrestris + pratorum",
+    "Bombus terrestris pratorum",
+    "Bombus terrestris (Bombus pratorum)",
+    "Bombus pratorum NOT Bombus terrestris",
+    "Bombus pratorum not seen",
+    "Bombus pratorum (not seen)",
+  ])("is never passed over when it names another taxon or denies it: %s", (text) => {
+    expect(match(text)).toBe("ambiguous");
+  });
+
+  it.each([
+    ["Bombus terrestris (Linnaeus, 1758)", "terrestris as accepted"],
+    ["Bombus terrestris terrestris", "terrestris as accepted infraspecific_set_aside"],
+    ["Bombus terrestris audax", "terrestris as accepted infraspecific_set_aside"],
+    ["Bombus agrorum non Fabricius", "pascuorum as synonym"],
+  ])("is let pass when it is an author or a subspecies: %s", (text, taxonId) => {
+    expect(match(text)).toBe(taxonId);
+  });
+
+  it("of a hundred thousand characters is refused at once, and quoted in short", () => {
+    const answer = CHECKLIST.match(`Bombus ${"'".repeat(100_000)}x`);
+    expect(answer).toMatchObject({ reason: "not_in_checklist" });
+    expect(JSON.stringify(answer).length).toBeLessThan(300);
+  });
+});

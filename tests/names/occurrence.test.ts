@@ -89,4 +89,11 @@ describe("exclusions", () => {
       Array(3).fill("present basis_not_read"),
     );
   });
+
+  it("say of a count of ten figures and more that it was not read", () => {
+    expect(readOccurrence({ individualCount: "9".repeat(400) })).toMatchObject({
+      count: undefined,
+      problems: [{ code: "count_not_read" }],
+    });
+  });
 });

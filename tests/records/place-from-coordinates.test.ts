@@ -106,6 +106,7 @@ describe("coordinates", () => {
     expect(placed(position("52.25000", "-1.52000"))).toMatchObject({ radiusFrom: "default", shape: { radius: 100 } });
     // Many programs drop a zero at the end, so one long number tells of both.
     expect(placed(position("52.25", "-1.52345"))).toMatchObject({ radiusFrom: "default" });
+    expect(placed(position(`52.25${"0".repeat(400)}`, "-1.5"))).toMatchObject({ radiusFrom: "default" });
   });
 
   it("with a decimal comma, a plus or a true minus are read", () => {

@@ -53,5 +53,8 @@ describe("easting and northing", () => {
     });
     expect(refused(fields({ easting: "1e12", northing: "5" }), british).check).toBe("outside_territories");
     expect(refused(fields({ easting: "TQ", northing: "5" }), british).check).toBe("easting_northing_unreadable");
+    expect(refused(fields({ easting: "423,000", northing: "456,000" }), british).check).toBe(
+      "easting_northing_unreadable",
+    );
   });
 });

@@ -68,6 +68,23 @@ describe("a grid reference", () => {
     expect(placed(fields({ gridReference: "SV80" })).territory.id).toBe("britain");
   });
 
+  it("of one letter that may be something else is read in its own column, with a note", () => {
+    const notes = (text: string) => placed(fields({ gridReference: text })).notes.map(({ check }) => check);
+    // H1 to H40 are Irish vice-counties, H10 to H40 squares too; Dublin lies at 53° 20' N, 6° 15' W.
+    expect(at("H12")).toEqual(["H12", null]);
+    expect(notes("H 40")).toEqual(["reference_may_be_region"]);
+    expect(notes("N 53 20")).toEqual(["reference_may_be_compass"]);
+    expect(notes("W 06 15")).toEqual(["reference_may_be_compass"]);
+    for (const text of ["H41", "H1234", "N5320", "N 53 60", "W 50 30", "TQ3877", "O1534"])
+      expect(notes(text)).toEqual([]);
+    expect(refused(fields({ gridReference: "H7" })).check).toBe("grid_reference_unreadable");
+  });
+
+  it("in a text of another column is never read", () => {
+    const elsewhere = { ...fields({}), verbatimCoordinates: "H12", viceCounty: "H12", locality: "H12" };
+    expect(refused(elsewhere).check).toBe("place_empty");
+  });
+
   it("that cannot be read gives way to coordinates, and says so", () => {
     const place = placed(
       fields({ gridReference: "somewhere", decimalLatitude: "51.54822", decimalLongitude: "-0.08327" }),

@@ -29,6 +29,13 @@ describe("radius", () => {
       expect(at({ coordinateUncertaintyInMeters: value }).notes).toHaveLength(1);
   });
 
+  it("with a comma that may part thousands is the larger number, and a note says so", () => {
+    const place = at({ coordinateUncertaintyInMeters: "1,000" });
+    expect(radius(place)).toEqual([1000, "stated"]);
+    expect(place.notes).toMatchObject([{ check: "uncertainty_with_comma", value: "1,000" }]);
+    expect(radius(at({ coordinateUncertaintyInMeters: "100,5" }))).toEqual([100.5, "stated"]);
+  });
+
   it("is at least half the diagonal of the cell a record was coarsened to", () => {
     // Chapman and Wieczorek 2020: a 10 km square as a circle is 7071 m, a kilometre square 707 m.
     expect(
@@ -39,6 +46,10 @@ describe("radius", () => {
     expect(generalisedRadius("0,1 degree")).toBeGreaterThan(7000);
     expect(generalisedRadius("moved at random")).toBeUndefined();
     expect(generalisedRadius("10 kmph")).toBeUndefined();
+    expect(generalisedRadius("1,000 m")).toBeCloseTo(707.11, 1);
+    expect(generalisedRadius("1 000 m")).toBeCloseTo(707.11, 1);
+    expect(generalisedRadius("from 100 m to 10 km")).toBeCloseTo(7071.07, 1);
+    expect(generalisedRadius("0 km")).toBeUndefined();
   });
 
   it("of a coarsened place without a size is unknown: the record waits for a person", () => {

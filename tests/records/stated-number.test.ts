@@ -12,6 +12,8 @@ it.each([
   ["1.234,5", undefined],
   ["12 m", undefined],
   ["Infinity", undefined],
+  ["1e400", undefined],
+  [`${"1".repeat(100_000)}x`, undefined],
   ["0x10", undefined],
   ["", undefined],
 ])("%j is %s", (text, number) => {
