@@ -1,5 +1,5 @@
 -- What every record says, with a key that outlives a new import, a renamed file and another order of rows, and its four
--- sayings in short, against which a ruling is held later. A record without an id is known by a mark made from its text, so
+-- sayings in short, against which a ruling is held later; their mark stands for them where a spreadsheet may rewrite them. A record without an id is known by a mark made from its text, so
 -- that rows that say the same in everything share one key and one ruling.
 -- In: raw_records. Out: the view record_texts.
 CREATE OR REPLACE VIEW record_texts AS
@@ -20,5 +20,6 @@ SELECT
     nullif(r."geodeticDatum", ''), nullif(r."coordinateUncertaintyInMeters", ''), nullif(r.easting, ''),
     nullif(r.northing, ''), nullif(r."dataGeneralizations", '')) AS said_place,
   concat_ws(' ', nullif(r."lifeStage", ''), nullif(r.sex, ''), nullif(r.caste, ''), nullif(r."individualCount", ''),
-    nullif(r."occurrenceStatus", '')) AS said_kind
+    nullif(r."occurrenceStatus", '')) AS said_kind,
+  'm' || substr(md5(concat_ws('|', said_name, said_date, said_place, said_kind)), 1, 8) AS said_mark
 FROM raw_records AS r;

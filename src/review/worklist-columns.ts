@@ -38,6 +38,7 @@ export const WORKLIST_COLUMNS: readonly WorklistColumn[] = [
   { name: "file", from: "file", says: "file", width: 26 },
   { name: "row", from: "row", says: "row in the file; the header is row 1", width: 8 },
   { name: "record", from: "record_key", says: "key of the record; leave it as it is", width: 32 },
+  { name: "mark", from: "said_mark", says: "stands for what the record says today; leave it as it is", width: 11 },
   { name: "ruling", says: `fill in: ${RULINGS.slice(0, 6).join(", ")}`, width: 12 },
   { name: "value", says: "for correct: field=value; field=value. For re-identify: the name", width: 26 },
   { name: "identification", says: "what is known of the identification", width: 24 },

@@ -21,7 +21,7 @@ ranked AS (
   FROM looks
 )
 SELECT
-  r.look_no, r.records AS records_of_look, g.record_no, t.record_key, g.severity, g.check_name, g.message, g.way_out, g.proposal,
+  r.look_no, r.records AS records_of_look, g.record_no, t.record_key, t.said_mark, g.severity, g.check_name, g.message, g.way_out, g.proposal,
   t.said_name, t.said_date, t.said_place, t.said_kind, t."recordedBy" AS recorder, t.locality, t."occurrenceRemarks" AS remarks,
   i.taxon_id, i.territory, i.hectad, i.first_year, g.source, g.file, g.row
 FROM grouped AS g
