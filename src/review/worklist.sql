@@ -22,7 +22,8 @@ ranked AS (
 )
 SELECT
   r.look_no, r.records AS records_of_look, g.record_no, t.record_key, t.said_mark, g.severity, g.check_name, g.message, g.way_out, g.proposal,
-  t.said_name, t.said_date, t.said_place, t.said_kind, t."recordedBy" AS recorder, t.locality, t."occurrenceRemarks" AS remarks,
+  t.said_name, t.said_date, t.said_place, t.said_kind, t."recordedBy" AS recorded_by, i.recorder, t.locality,
+  concat_ws(' | ', i.territory, nullif(t.country, ''), nullif(t."stateProvince", ''), nullif(t.county, ''), nullif(t."viceCounty", '')) AS regions, t."occurrenceRemarks" AS remarks,
   i.taxon_id, i.territory, i.hectad, i.first_year, g.source, g.file, g.row
 FROM grouped AS g
 JOIN ranked AS r USING (look)
