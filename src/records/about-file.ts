@@ -1,6 +1,8 @@
+import type { SourceSetting } from "../scheme/settings.ts";
 import type { ColumnMapping } from "./column-mapping.ts";
 import type { FileFinding } from "./finding.ts";
 import type { FoundHeader } from "./header-row.ts";
+import { missingColumns } from "./missing-columns.ts";
 import type { Encoding, TextFacts } from "./text-file.ts";
 
 /**
@@ -107,34 +109,52 @@ function adder(findings: FileFinding[], file: string, row: number) {
     findings.push({ file, row, field: "", value, check, severity, message, wayOut });
 }
 
-/** A file none of whose columns is known, so that none of its rows can be used. */
-export function noKnownColumn(
+/**
+ * What there is to say of a table's records as a whole: that there are none, or that none can be used.
+ *
+ * @param records how many there are
+ */
+export function aboutRecords(
   file: string,
-  { row, headers }: Pick<FoundHeader, "row" | "headers">,
-  delimiter = ", ",
-): FileFinding {
-  return {
-    file,
-    row: Math.max(1, row),
-    field: "",
-    value: headers.join(delimiter).slice(0, 200),
-    check: "no_known_column",
-    severity: "blocks",
-    message: "no column is known, so no row can be used",
-    wayOut: "map the columns in the source's settings",
-  };
+  {
+    records,
+    header,
+    mapping,
+    constants,
+  }: {
+    records: number;
+    header: Pick<FoundHeader, "row" | "headers">;
+    mapping: ColumnMapping;
+    constants: SourceSetting["constants"];
+  },
+): FileFinding[] {
+  const row = Math.max(1, header.row);
+  if (records === 0)
+    return [
+      fileFinding(file, {
+        check: "no_rows",
+        severity: "note",
+        message: "the file holds no rows",
+        wayOut: "nothing to do if that is so",
+      }),
+    ];
+  if (mapping.columns.size > 0) return missingColumns(file, mapping, constants, row);
+  return [
+    fileFinding(file, {
+      row,
+      value: header.headers.join(", ").slice(0, 200),
+      check: "no_known_column",
+      severity: "blocks",
+      message: "no column is known, so no row can be used",
+      wayOut: "map the columns in the source's settings",
+    }),
+  ];
 }
 
-/** A file without a record. */
-export function noRows(file: string): FileFinding {
-  return {
-    file,
-    row: 1,
-    field: "",
-    value: "",
-    check: "no_rows",
-    severity: "note",
-    message: "the file holds no rows",
-    wayOut: "nothing to do if that is so",
-  };
+/** A finding about a file as a whole: of its first row, where no other is given. */
+export function fileFinding(
+  file: string,
+  finding: Omit<FileFinding, "file" | "row" | "field" | "value"> & { row?: number; value?: string },
+): FileFinding {
+  return { file, row: 1, field: "", value: "", ...finding };
 }

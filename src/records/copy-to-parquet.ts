@@ -76,3 +76,8 @@ export async function copyPlainRows(
     columns: new Map(names.map((name) => [name, name])),
   });
 }
+
+/** Writes what a query gives to Parquet, in its order. */
+export async function copyQuery(database: Database, query: string, target: string): Promise<void> {
+  await database.run(`COPY (${query}) TO ${sqlText(target)} (FORMAT parquet, COMPRESSION zstd, COMPRESSION_LEVEL 1)`);
+}

@@ -117,3 +117,21 @@ function knownIn(cells: readonly string[], own: SourceSetting["columns"]): numbe
   const named = Object.fromEntries(Object.entries(own).filter(([, header]) => !/^\s*#\d+\s*$/.test(header)));
   return mapColumns(cells, named).columns.size;
 }
+
+/**
+ * Where the header is, for the log.
+ *
+ * @example headerInWords(3) // => "header in row 3"
+ */
+export function headerInWords(row: number): string {
+  return row === 0 ? "no header" : `header in row ${row}`;
+}
+
+/**
+ * The delimiter a text shows at its beginning; a comma where it shows none.
+ *
+ * @example delimiterOf('"Site; place"\tDate\n') // => "\t"
+ */
+export function delimiterOf(beginning: string): string {
+  return findHeader(beginning, { columns: {} }).delimiter;
+}

@@ -34,6 +34,7 @@ export async function readAtOnce(
     facts.lineEnding === "mixed" ||
     facts.blankLine ||
     facts.nul ||
+    facts.spacedMark ||
     headers < 2 ||
     columns.size === 0
   )

@@ -1,15 +1,14 @@
 import { rmSync } from "node:fs";
 import type { Database } from "../engine/database.ts";
 import type { RecordField, SourceSetting } from "../scheme/settings.ts";
-import { aboutHeader, aboutText, noKnownColumn, noRows } from "./about-file.ts";
+import { aboutHeader, aboutRecords, aboutText } from "./about-file.ts";
 import { mapColumns } from "./column-mapping.ts";
 import { copyPlainRows } from "./copy-to-parquet.ts";
 import type { FileRead } from "./file-read.ts";
-import { type FoundHeader, findHeader } from "./header-row.ts";
-import { missingColumns } from "./missing-columns.ts";
+import { type FoundHeader, findHeader, headerInWords } from "./header-row.ts";
 import { readAtOnce } from "./read-at-once.ts";
 import { type CarefulRead, readCarefully } from "./read-carefully.ts";
-import { type Encoding, encodingNamed, readBeginning, type TextFacts } from "./text-file.ts";
+import { type Encoding, readBeginning, statedEncoding, type TextFacts } from "./text-file.ts";
 import { textRows } from "./text-rows.ts";
 import { unmappedColumns } from "./unmapped-columns.ts";
 
@@ -47,7 +46,7 @@ export interface FileShape {
  */
 export async function readDelimited(database: Database, file: FileToRead): Promise<DelimitedRead> {
   const { path, name, facts, source } = file;
-  const encoding = source.encoding === undefined ? facts.encoding : encodingNamed(source.encoding);
+  const encoding = source.encoding === undefined ? facts.encoding : statedEncoding(source.encoding);
   const header = findHeader(readBeginning(path, encoding), source, source.delimiter);
   const { delimiter, headers } = header;
   const mapping = mapColumns(headers, source.columns);
@@ -55,13 +54,7 @@ export async function readDelimited(database: Database, file: FileToRead): Promi
   const shape = { encoding, delimiter, headerRow: header.row, headers: headers.length, columns: mapping.columns };
   const read = (await readAtOnce(database, file, shape)) ?? (await readRowByRow(database, file, shape));
   const records = read.read + read.rescued.length + read.unreadable;
-  if (records > 0)
-    findings.push(
-      ...(mapping.columns.size === 0
-        ? [noKnownColumn(name, header, delimiter)]
-        : missingColumns(name, mapping, source.constants, Math.max(1, header.row))),
-    );
-  if (records === 0) findings.push(noRows(name));
+  findings.push(...aboutRecords(name, { records, header, mapping, constants: source.constants }));
   const { findings: rows, ...counts } = read;
   return {
     fields: [...mapping.columns.keys()],
@@ -113,13 +106,4 @@ function howRead(
   const ends = { LF: "LF", CRLF: "CRLF", CR: "CR", mixed: "mixed line ends", none: "" }[facts.lineEnding];
   const parts = [ENCODINGS[encoding], DELIMITERS[delimiter] ?? `“${delimiter}”`, ends, headerInWords(row)];
   return parts.filter((part) => part !== "").join(", ");
-}
-
-/**
- * Where the header is, for the log.
- *
- * @example headerInWords(3) // => "header in row 3"
- */
-export function headerInWords(row: number): string {
-  return row === 0 ? "no header" : `header in row ${row}`;
 }

@@ -1,9 +1,16 @@
+import { rmSync } from "node:fs";
 import { join } from "node:path";
 import type { Database } from "../engine/database.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
-import type { FileRead } from "./file-read.ts";
+import { fileFinding } from "./about-file.ts";
+import { type Detected, detectFormat } from "./detect-format.ts";
+import { type FileRead, nothingRead } from "./file-read.ts";
+import type { FileFinding } from "./finding.ts";
 import { readDelimited } from "./read-delimited.ts";
+import { readParquet } from "./read-parquet.ts";
+import { readSpreadsheet } from "./spreadsheet/read-spreadsheet.ts";
 import { readTextFacts } from "./text-file.ts";
+import { undoGzip } from "./undo-gzip.ts";
 
 /** A file, or a folder that is one archive, as a source names it. */
 export interface RecordsInput {
@@ -24,13 +31,66 @@ export interface ReadPart {
   result: FileRead;
 }
 
-/** Reads records in whichever format they come. Bad input gives findings, and never stops good input. */
-export async function readRecords(
-  database: Database,
-  { path, name, source, folder }: RecordsInput,
-): Promise<ReadPart[]> {
-  const facts = await readTextFacts(path);
-  const parquet = "rows.parquet";
-  const result = await readDelimited(database, { path, name, facts, source, target: join(folder, parquet) });
-  return [{ name, parquet, result }];
+/**
+ * Reads records in whichever format they come: that of the source's settings, else what the file's bytes show. Bad input
+ * gives findings, and never stops good input.
+ *
+ * @example (await readRecords(database, { path, name: "records/walks.csv.gz", source, folder }))[0]?.result.how // => "gzip, UTF-8, comma, LF, header in row 1"
+ */
+export async function readRecords(database: Database, input: RecordsInput): Promise<ReadPart[]> {
+  const detected = await detectFormat(input.path);
+  if (detected.kind === "gzip") return await readUnpacked(database, input);
+  return await readAs(database, input, input.source.format === undefined ? detected : { kind: input.source.format });
+}
+
+const ARCHIVE = "./archive/read-archive.ts";
+
+async function readAs(database: Database, input: RecordsInput, detected: Detected): Promise<ReadPart[]> {
+  const { path, name, source, folder } = input;
+  const target = join(folder, "rows.parquet");
+  const whole = (result: FileRead): ReadPart[] => [{ name, parquet: "rows.parquet", result }];
+  switch (detected.kind) {
+    case "archive":
+      return await (await import(ARCHIVE)).readArchive(database, input);
+    case "spreadsheet":
+      return await readSpreadsheet(database, input);
+    case "parquet":
+      return whole(await readParquet(database, { path, name, source, target }));
+    case "delimited":
+      return whole(await readDelimited(database, { path, name, facts: await readTextFacts(path), source, target }));
+    case "gzip":
+      return whole(foreign(name, { what: "packed by gzip twice", wayOut: "unpack it once" }));
+    case "other":
+      return whole(foreign(name, detected));
+  }
+}
+
+/** What a gzip file holds is read as the file itself would be. */
+async function readUnpacked(database: Database, input: RecordsInput): Promise<ReadPart[]> {
+  const unpacked = join(input.folder, "unpacked.txt");
+  const fault = await undoGzip(input.path, unpacked);
+  if (fault !== undefined) {
+    const result = foreign(input.name, {
+      check: "file_damaged",
+      what: `damaged and cannot be unpacked whole (${fault})`,
+      wayOut: "get the file again",
+    });
+    return [{ name: input.name, parquet: "rows.parquet", result }];
+  }
+  try {
+    const { format } = input.source;
+    const detected = format === undefined ? await detectFormat(unpacked) : { kind: format };
+    const parts = await readAs(database, { ...input, path: unpacked }, detected);
+    return parts.map((part) => ({ ...part, result: { ...part.result, how: `gzip, ${part.result.how}` } }));
+  } finally {
+    rmSync(unpacked, { force: true });
+  }
+}
+
+function foreign(
+  name: string,
+  { check = "foreign_file", what, wayOut }: { check?: FileFinding["check"]; what: string; wayOut: string },
+): FileRead {
+  const message = `the file is ${what}; nothing was read`;
+  return nothingRead("not read", [fileFinding(name, { check, severity: "blocks", message, wayOut })]);
 }

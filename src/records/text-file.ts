@@ -10,9 +10,9 @@ export type Encoding = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
  * The encoding a source's settings name. Latin-1 is read as Windows-1252: the characters it has are the same, and where
  * it has none Windows-1252 has the quotation marks and dashes that programs call Latin-1.
  *
- * @example encodingNamed("latin-1") // => "windows-1252"
+ * @example statedEncoding("latin-1") // => "windows-1252"
  */
-export function encodingNamed(name: Encoding | "latin-1" | "iso-8859-1"): Encoding {
+export function statedEncoding(name: Encoding | "latin-1" | "iso-8859-1"): Encoding {
   return name === "latin-1" || name === "iso-8859-1" ? "windows-1252" : name;
 }
 
@@ -23,6 +23,8 @@ export interface TextFacts extends LineBreaks {
   validUtf8: boolean;
   /** True where a byte is 0, as half of them are in UTF-16. */
   nul: boolean;
+  /** True where several spaces stand before a quotation mark, which the database takes otherwise than one space or none. */
+  spacedMark: boolean;
   bytes: number;
   sha256: string;
 }
@@ -44,6 +46,8 @@ export async function readTextFacts(path: string): Promise<TextFacts> {
   let wide: Encoding | null = null;
   let carry = Buffer.alloc(0);
   let nul = false;
+  let spacedMark = false;
+  let before = Buffer.alloc(0);
   const breaks = watchLineBreaks();
   for await (const piece of createReadStream(path, { highWaterMark: CHUNK })) {
     const chunk = piece as Buffer;
@@ -55,6 +59,8 @@ export async function readTextFacts(path: string): Promise<TextFacts> {
     hash.update(chunk);
     bytes += chunk.length;
     nul ||= chunk.includes(0);
+    spacedMark ||= chunk.includes('  "') || Buffer.concat([before, chunk.subarray(0, 2)]).includes('  "');
+    before = Buffer.from(chunk.subarray(-2));
     if (utf8) {
       const joined = carry.length === 0 ? chunk : Buffer.concat([carry, chunk]);
       const end = lastCharacterEnd(joined);
@@ -71,6 +77,7 @@ export async function readTextFacts(path: string): Promise<TextFacts> {
     byteOrderMark: mark !== null,
     validUtf8: utf8,
     nul,
+    spacedMark,
     ...breaks.found(),
     bytes,
     sha256: hash.digest("hex"),
