@@ -29,7 +29,7 @@ export async function checkScheme({
 }: RunOptions & { reviewFolder: string }): Promise<CheckAnswer> {
   const { database, scheme, read, stages } = await measureScheme(options);
   try {
-    const accounting = await accountingFile(database, scheme, read);
+    const accounting = await accountingFile(database, scheme, read, { forOfficer: true });
     mkdirSync(reviewFolder, { recursive: true });
     const [findings_file, worklist_file] = [join(reviewFolder, "findings.csv"), join(reviewFolder, "worklist.csv")];
     await writeFindings(database, findings_file);

@@ -13,6 +13,7 @@ import { counted } from "./counted.ts";
 import { gatherFindings } from "./findings.ts";
 import type { Progress } from "./progress.ts";
 import { type ReadStage, readAll } from "./read-stage.ts";
+import { sensitiveNotes } from "./sensitive-notes.ts";
 import { interpretInputs, measureInputs, reviewInputs } from "./stage-inputs.ts";
 import { openStages, type Stages } from "./stages.ts";
 
@@ -29,11 +30,18 @@ export interface RunOptions {
   progress: Progress;
 }
 
-/** Records read, interpreted and measured, with the tables of all stages open in the database. */
-export interface Measured {
+/** Records read, interpreted and reviewed, with the tables of these stages open in the database. */
+export interface Reviewed {
   scheme: Scheme;
   database: Database;
   stages: Stages;
+  read: ReadStage;
+  /** Key of everything the records' status depends on. */
+  key: string;
+}
+
+/** Records measured as well, with the tables of all stages open in the database. */
+export interface Measured extends Omit<Reviewed, "read"> {
   /** Records each source's files hold. */
   read: Map<string, number>;
   /** Key of everything the measures depend on. */
@@ -47,7 +55,25 @@ export interface Measured {
  * @throws {Mistake} for what is wrong with the scheme's settings and content
  * @example const { database, scheme } = await measureScheme({ content: "content", workFolder: ".build/content", progress })
  */
-export async function measureScheme({ content, workFolder, memory, threads, progress }: RunOptions): Promise<Measured> {
+export async function measureScheme(options: RunOptions): Promise<Measured> {
+  const { scheme, database, stages, read, key: reviewed } = await reviewScheme(options);
+  try {
+    const key = await measureStep(database, stages, scheme, { reviewed, read }, options.progress);
+    for (const note of await sensitiveNotes(database, scheme)) options.progress.note(`          ${note}`);
+    return { scheme, database, stages, read: totals(read, (file) => file.result.records), key };
+  } catch (error) {
+    database.close();
+    throw error;
+  }
+}
+
+/**
+ * Runs the record stages that rulings are made on: read, interpret, review. The caller closes the database.
+ *
+ * @throws {Mistake} for what is wrong with the scheme's settings and content
+ * @example const { database, scheme } = await reviewScheme({ content: "content", workFolder: ".build/content", progress })
+ */
+export async function reviewScheme({ content, workFolder, memory, threads, progress }: RunOptions): Promise<Reviewed> {
   const scheme = readScheme(content);
   mkdirSync(workFolder, { recursive: true });
   const spillFolder = join(workFolder, "spill");
@@ -62,10 +88,9 @@ export async function measureScheme({ content, workFolder, memory, threads, prog
     const read = await readStep(database, stages, scheme, progress);
     const interpreted = await interpretStep(database, stages, scheme, read, progress);
     await openRecords(database, interpreted.folder);
-    const reviewed = await reviewStep(database, stages, scheme, interpreted.key, progress);
+    const key = await reviewStep(database, stages, scheme, interpreted.key, progress);
     await gatherFindings(database, read.files);
-    const key = await measureStep(database, stages, scheme, { reviewed, read }, progress);
-    return { scheme, database, stages, read: totals(read, (file) => file.result.records), key };
+    return { scheme, database, stages, read, key };
   } catch (error) {
     database.close();
     throw error;
@@ -78,6 +103,8 @@ async function readStep(database: Database, stages: Stages, scheme: Scheme, prog
   const read = await readAll(database, stages, files, step.update);
   const records = read.files.reduce((sum, { result }) => sum + result.records, 0);
   step.done(counted(records, "record"), { reused: read.reused === files.length && files.length > 0 });
+  for (const { name, result } of read.read)
+    progress.note(`          ${name}  ${result.how} → ${counted(result.records, "record")}`);
   return read;
 }
 

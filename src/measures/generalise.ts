@@ -9,7 +9,7 @@ import type { Scheme } from "../scheme/scheme.ts";
 import { LEVELS, type SensitiveRow } from "../scheme/sensitive-list.ts";
 
 /** What generalising reads of a scheme. */
-export type ListedScheme = Pick<Scheme, "sensitive" | "checklist" | "settings">;
+export type ListedScheme = Pick<Scheme, "sensitive" | "checklist" | "settings" | "landSquares">;
 
 /**
  * Makes the copy of the records that everything published is made from: the view `public_records`. Records of listed
@@ -23,10 +23,18 @@ export async function generalise(
   territories: readonly PlacingTerritory[],
 ): Promise<void> {
   await fillScopes(database, scheme);
+  await fillSmallHectads(database, scheme);
   const [tables = "", view = ""] = sqlBeside(import.meta.url, "public-records.sql").split(/(?=CREATE OR REPLACE VIEW)/);
   await database.run(tables);
   await fillSquares(database, territories);
   await database.run(view);
+}
+
+async function fillSmallHectads(database: Database, { landSquares }: ListedScheme): Promise<void> {
+  const small = (landSquares ?? []).filter(({ tetrads }) => tetrads.length <= 1);
+  const filler = await database.fill("small_hectads", { grid: "text", hectad: "text" });
+  filler.add({ grid: small.map(({ grid }) => grid), hectad: small.map(({ hectad }) => hectad) });
+  filler.done();
 }
 
 /** One row for each taxon, territory, caste and month of each entry. */

@@ -2,7 +2,8 @@
 -- list allows. Nothing after this reads their own places. The coarsest entry that applies to a record counts.
 -- A record shown coarser gets its square's territory, not its own, and visits of its own (place, day, recorder at that
 -- size): were it joined to the visit it was part of, the other records of that visit would tell where it was.
--- In: records, kind_castes, sensitive_scopes (taxon_id, coarseness 1 to 3, territory, caste, month; '' and 0 for all).
+-- A 10 km square whose only land is one 2 km square would tell as much as that one: records there are withheld.
+-- In: records, kind_castes, small_hectads (grid, hectad: land in one 2 km square), sensitive_scopes (taxon_id, coarseness 1 to 3, territory, caste, month; '' and 0 for all).
 -- Out: generalised (record_no, coarseness, grid, square), one row a record shown coarser. The view public_records needs
 -- generalised_squares (grid, square, territory) too.
 CREATE OR REPLACE TABLE generalised AS
@@ -23,11 +24,16 @@ WITH listed AS (
       END
     )
   GROUP BY r.record_no, r.grid, r.hectad, r.tetrad
+),
+settled AS (
+  SELECT l.record_no, l.grid, l.hectad, l.tetrad,
+    CASE WHEN l.coarseness = 2 AND s.hectad IS NOT NULL THEN 3 ELSE l.coarseness END AS coarseness
+  FROM listed AS l LEFT JOIN small_hectads AS s ON s.grid = l.grid AND s.hectad = l.hectad
 )
 SELECT record_no, coarseness,
   CASE WHEN coarseness < 3 THEN grid END AS grid,
   CASE coarseness WHEN 1 THEN coalesce(tetrad, hectad) WHEN 2 THEN hectad END AS square
-FROM listed;
+FROM settled;
 
 CREATE OR REPLACE VIEW public_records AS
 SELECT

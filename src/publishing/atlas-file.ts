@@ -8,6 +8,7 @@ import { coordinateSystemOfGrid } from "./map-frame.ts";
 import { escapeHtml } from "./markdown.ts";
 import { type MethodCounts, methodStatements } from "./methods.ts";
 import { periodLabel } from "./period-label.ts";
+import type { TaxonNames } from "./taxon-names.ts";
 
 const INVENTED_NOTICE = "Invented records. The species are real; the scheme, places of recording and people are not.";
 
@@ -15,7 +16,12 @@ const INVENTED_NOTICE = "Invented records. The species are real; the scheme, pla
 export async function atlasFile(
   database: Database,
   scheme: Scheme,
-  { taxa, read, used }: { taxa: TaxonSummary[]; read: number; used: number },
+  {
+    taxa,
+    names,
+    read,
+    used,
+  }: { taxa: TaxonSummary[]; names: ReadonlyMap<string, TaxonNames>; read: number; used: number },
 ): Promise<AtlasFile> {
   const { settings, territories } = scheme;
   const compared = comparedPeriods(settings);
@@ -84,7 +90,7 @@ export async function atlasFile(
     effort_years: await database.rows(
       "SELECT year, visits, records FROM effort_years WHERE year IS NOT NULL ORDER BY year",
     ),
-    methods: methodStatements(scheme, await methodCounts(database, taxa)),
+    methods: methodStatements(scheme, await methodCounts(database, taxa), names),
   };
 }
 

@@ -15,12 +15,13 @@ export interface JudgingRules {
 /**
  * Figures of change from counted squares: net change with its interval, or why it cannot be judged.
  *
+ * @param hidden why squares of that size lack records of the taxon on purpose; empty where they do not
  * @example changeRow({ retained: 631, gained: 189, lost: 90, … }, rules).net // => 99
  */
-export function changeRow(counts: ChangeCounts, rules: JudgingRules): ChangeRow {
+export function changeRow(counts: ChangeCounts, rules: JudgingRules, hidden = ""): ChangeRow {
   const { resolution_m, territory, retained, gained, lost } = counts;
   const comparable = retained + gained + lost;
-  const reason = whyNotJudged(counts, comparable, rules);
+  const reason = hidden || whyNotJudged(counts, comparable, rules);
   const judged = reason === "";
   const [low, high] = judged ? netChangeInterval(gained, lost) : [null, null];
   const before = retained + lost;

@@ -26,6 +26,21 @@ export const Period = z.strictObject({
 });
 export type Period = z.infer<typeof Period>;
 
+/** How coarse records are shown on purpose; `in part` where only some are. */
+export const GeneralisedTo = z.enum(["none", "in part", "2 km", "10 km", "withheld"]);
+export type GeneralisedTo = z.infer<typeof GeneralisedTo>;
+
+/** One entry of the scheme's list of sensitive taxa, as it bears on a taxon. */
+export const ShownCoarser = z.strictObject({
+  of: z.string().describe("name of the member of the group it is about; empty where it is about the taxon itself"),
+  level: z.enum(["2 km", "10 km", "withheld"]),
+  whole: z.boolean().describe("whether it is about the taxon's every record"),
+  scope: z.string().describe("which records it is about, in words; empty for all"),
+  reason: z.string().describe("in the list's words"),
+  review_date: z.string(),
+});
+export type ShownCoarser = z.infer<typeof ShownCoarser>;
+
 /** What a reader needs of a taxon in lists: names, place in the list, headline numbers. */
 export const TaxonSummary = z.strictObject({
   taxon_id: z.string(),
@@ -35,6 +50,7 @@ export const TaxonSummary = z.strictObject({
   short_name: z.string().describe("vernacular name without the group's word, for narrow lists"),
   is_aggregate: z.boolean(),
   lead: z.string().describe("one sentence from the account, or empty"),
+  generalised_to: GeneralisedTo,
   records: count,
   hectads: count.describe("10 km squares with a record of any date"),
   hectads_latest: count.describe("10 km squares with a record in the latest period"),
@@ -166,6 +182,7 @@ export const TaxonFile = TaxonSummary.omit({ hectad_codes_latest: true }).extend
   change: z.array(ChangeRow),
   season_by_caste: z.array(SeasonRow),
   years: z.array(z.strictObject({ year, records: count, visits: count })),
+  shown_coarser: z.array(ShownCoarser),
   not_on_map: z.array(z.strictObject({ resolution_m: z.int(), reason: z.string(), records: count })),
   downloads: z.array(z.strictObject({ path: z.string(), title: z.string(), rows: count, bytes: count })),
 });

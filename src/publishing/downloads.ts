@@ -2,8 +2,10 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Database } from "../engine/database.ts";
 import { placingTerritories } from "../records/record-stage.ts";
+import { scopeInWords } from "../scheme/generalisations.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { dataPackage } from "./data-package.ts";
+import { generalisedTo } from "./generalisations.ts";
 import { licenceOf } from "./licences.ts";
 import { PUBLISHED_TABLES } from "./published-tables.ts";
 import { writeSpeciesTables } from "./species-tables.ts";
@@ -25,6 +27,7 @@ export async function writeDownloads(
 ): Promise<DownloadEntry[]> {
   const { invented } = scheme.settings;
   await fillTaxonNames(database, scheme, names);
+  await fillGeneralisations(database, scheme);
   const files: DownloadEntry[] = [];
   for (const table of PUBLISHED_TABLES) files.push(...(await writeTable(database, table, { folder, invented })));
   files.push(await writeGeojson(database, scheme, folder));
@@ -40,7 +43,7 @@ export async function writeDownloads(
       2,
     )}\n`,
   );
-  writeFileSync(join(folder, "README.txt"), readme(scheme));
+  writeFileSync(join(folder, "README.txt"), readme(scheme, names));
   const described = [
     ["datapackage.json", "Description of the tables (Data Package 2.0)"],
     ["README.txt", "Read this first"],
@@ -70,6 +73,7 @@ async function fillTaxonNames(
     rank: "text",
     vernacular_name: "text",
     within: "text",
+    generalised_to: "text",
   });
   filler.add({
     taxon_id: scheme.taxa.map(({ taxonID }) => taxonID),
@@ -78,6 +82,25 @@ async function fillTaxonNames(
     rank: scheme.taxa.map(({ taxonRank }) => taxonRank),
     vernacular_name: scheme.taxa.map(({ taxonID }) => names.get(taxonID)?.vernacularName ?? ""),
     within: scheme.taxa.map(({ within }) => within.join(" | ")),
+    generalised_to: scheme.taxa.map(({ taxonID }) => generalisedTo(taxonID, scheme)),
+  });
+  filler.done();
+}
+
+async function fillGeneralisations(database: Database, { sensitive, settings }: Scheme): Promise<void> {
+  const filler = await database.fill("listed_generalisations", {
+    taxon_id: "text",
+    generalised_to: "text",
+    records: "text",
+    reason: "text",
+    review_date: "text",
+  });
+  filler.add({
+    taxon_id: sensitive.map(({ taxonID }) => taxonID),
+    generalised_to: sensitive.map(({ level }) => level),
+    records: sensitive.map((entry) => scopeInWords(entry, settings) || "all"),
+    reason: sensitive.map(({ reason }) => reason),
+    review_date: sensitive.map(({ reviewDate }) => reviewDate),
   });
   filler.done();
 }
@@ -129,11 +152,20 @@ async function writeGeojson(database: Database, scheme: Scheme, folder: string):
   });
 }
 
-function readme({ settings }: Scheme): string {
+function readme({ settings, sensitive }: Scheme, names: ReadonlyMap<string, TaxonNames>): string {
   const licence = licenceOf(settings.licence);
   const invented = settings.invented
     ? "INVENTED RECORDS, for demonstration only. Every table has a column that says so.\n\n"
     : "";
+  const entries = sensitive.map((entry) => {
+    const scope = scopeInWords(entry, settings);
+    const level = entry.level === "withheld" ? "place withheld" : `shown at ${entry.level}`;
+    return `- ${names.get(entry.taxonID)?.taxon.scientificName ?? entry.taxonID}${scope === "" ? "" : ` (${scope})`}: ${level}. ${entry.reason}\n`;
+  });
+  const coarser =
+    entries.length === 0
+      ? ""
+      : `\nSome records are shown coarser than they are known, never moved (generalisations.csv); squares finer than that lack them on purpose:\n${entries.join("")}`;
   return `${settings.title}, edition ${settings.edition.id} (${settings.edition.date})
 
 ${invented}Tables as CSV (UTF-8, comma, header) and Parquet; datapackage.json describes every field.
@@ -143,5 +175,5 @@ Cite as: ${settings.citation || settings.title}
 A hectad reference can be NA…: tell R and Python that only an empty cell is missing.
 A blank square is not an absence: read taxon_squares beside square_effort.
 Changes are among squares covered in both periods by records of other taxa. None of this is a Red List assessment.
-`;
+${coarser}`;
 }

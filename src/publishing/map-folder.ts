@@ -51,6 +51,8 @@ export interface TaxonStates {
   };
   /** Whether change may be spoken of at 2 km. */
   readonly judged_at_2km: boolean;
+  /** Whether its records are shown at 10 km on purpose: the map then keeps 10 km squares at every zoom. */
+  readonly shown_at_10km: boolean;
 }
 
 const LETTERS: Readonly<Record<TaxonSquare["state"], string>> = Object.freeze({
@@ -69,7 +71,7 @@ const LETTERS: Readonly<Record<TaxonSquare["state"], string>> = Object.freeze({
  *   hectads.json        codes and middles of the 10 km squares, by id
  *   tetrads.json        the same of the 2 km squares; fetched only when one is asked for
  *   map.json            bounds, periods, list of taxa
- *   taxa/<slug>.json    states of one taxon's squares
+ *   taxa/<slug>.json    states of one taxon's squares; none of a taxon whose places are withheld
  *
  * @param folder usually `map` of the published folder
  * @param squares every hectad and tetrad; ids count from 0, hectads first, without a gap
@@ -93,7 +95,9 @@ export function writeMapFolder(
   write("tetrads.json", squareList(squares, 2_000));
   write("map.json", mapSettings(squares, atlas, ground));
   const ids = new Map(squares.map(({ code, id }) => [code, id]));
-  for (const taxon of taxa) writeTaxonSquareStates(taxon, ids, path.join(folder, "taxa", `${taxon.slug}.json`));
+  for (const taxon of taxa)
+    if (taxon.generalised_to !== "withheld")
+      writeTaxonSquareStates(taxon, ids, path.join(folder, "taxa", `${taxon.slug}.json`));
   return writeSquareTiles(squares, path.join(folder, "squares.pmtiles"), ground);
 }
 
@@ -117,7 +121,7 @@ export function writeTaxonSquareStates(taxon: TaxonFile, ids: ReadonlyMap<string
  * @example taxonStates(taxon, ids).hectads.states // "rrgls"
  */
 export function taxonStates(
-  taxon: Pick<TaxonFile, "vernacular_name" | "squares" | "uncovered" | "change">,
+  taxon: Pick<TaxonFile, "vernacular_name" | "squares" | "uncovered" | "change" | "generalised_to">,
   ids: ReadonlyMap<string, number>,
 ): TaxonStates {
   const known = (codes: readonly string[]) =>
@@ -129,6 +133,7 @@ export function taxonStates(
     tetrads: columns(taxon.squares["2000"], ids),
     uncovered: { neither: known(neither), later_only: known(later_only), earlier_only: known(earlier_only) },
     judged_at_2km: taxon.change.some((row) => row.resolution_m === 2_000 && row.territory === "all" && row.judged),
+    shown_at_10km: taxon.generalised_to === "10 km",
   };
 }
 
@@ -182,7 +187,9 @@ function mapSettings(squares: readonly MapSquare[], atlas: AtlasFile, ground: Ma
     land: ground.land !== undefined,
     periods: periods.map(({ label }) => ({ label })),
     compared: compared && [place(compared[0]), place(compared[1])],
-    taxa: taxa.map(({ slug, vernacular_name }) => ({ slug, name: vernacular_name })),
+    taxa: taxa
+      .filter(({ generalised_to }) => generalised_to !== "withheld")
+      .map(({ slug, vernacular_name }) => ({ slug, name: vernacular_name })),
     invented,
     coverage_minimum_visits,
     group: group.many,

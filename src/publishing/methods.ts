@@ -2,8 +2,10 @@ import { coordinateSystem } from "../geodesy/coordinate-systems.ts";
 import { gridNamed } from "../grids/index.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import type { AtlasFile } from "./contracts.ts";
+import { sensitiveStatements } from "./generalisations.ts";
 import { escapeHtml } from "./markdown.ts";
 import { periodLabel } from "./period-label.ts";
+import type { TaxonNames } from "./taxon-names.ts";
 
 /** Counts the methods page states beside the settings. */
 export interface MethodCounts {
@@ -22,7 +24,11 @@ export interface MethodCounts {
 type Statement = AtlasFile["methods"][number];
 
 /** The methods page's sentences, made from the settings in force and from what was counted under them. */
-export function methodStatements(scheme: Scheme, counts: MethodCounts): Statement[] {
+export function methodStatements(
+  scheme: Scheme,
+  counts: MethodCounts,
+  names: ReadonlyMap<string, TaxonNames>,
+): Statement[] {
   const { settings } = scheme;
   const section = (title: string, ...sentences: string[]) =>
     sentences.filter(Boolean).map((html) => ({ section: title, html }));
@@ -56,6 +62,7 @@ export function methodStatements(scheme: Scheme, counts: MethodCounts): Statemen
         ? `${counts.aggregates === 1 ? "One entry is a group" : `${inWords(counts.aggregates)} entries are groups`} of species that cannot always be told apart. A record of a member counts for every group above it; a record of the group counts for no member.`
         : "",
     ),
+    ...section("Records shown coarser", ...sensitiveStatements(scheme, names)),
     ...section(
       "Coverage",
       `A visit is one place (a 1 km square, or the record’s own square where it is coarser), one day, one recorder or party. A record whose date spans days makes no visit.`,

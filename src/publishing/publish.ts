@@ -43,6 +43,7 @@ export async function publish(
   const used = accounting.sources.reduce((sum, source) => sum + source.used, 0);
   const atlas = await atlasFile(database, scheme, {
     taxa: ids.map((id) => taxonSummary(id, sources)),
+    names,
     read: accounting.read,
     used,
   });

@@ -51,6 +51,10 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
       text("rank", "rank in the scheme's words"),
       text("vernacular_name", "name in the atlas's language"),
       text("within", "taxon_ids of the groups directly above, separated by a bar"),
+      text(
+        "generalised_to",
+        "size its records are shown at on purpose: 2 km, 10 km or withheld; in part where only some are (see generalisations); none",
+      ),
       whole("records", "used records"),
       whole("hectads", "10 km squares with a record of any date"),
       whole("tetrads", "2 km squares with a record of any date"),
@@ -60,9 +64,25 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
     ],
     primaryKey: ["taxon_id"],
     foreignKeys: [],
-    query: `SELECT n.taxon_id, n.scientific_name, n.authorship, n.rank, n.vernacular_name, n.within,
+    query: `SELECT n.taxon_id, n.scientific_name, n.authorship, n.rank, n.vernacular_name, n.within, n.generalised_to,
       coalesce(t.records, 0) AS records, coalesce(t.hectads, 0) AS hectads, coalesce(t.tetrads, 0) AS tetrads, coalesce(t.visits, 0) AS visits, t.first_year, t.last_year
       FROM taxon_names AS n LEFT JOIN taxon_totals AS t USING (taxon_id)`,
+  },
+  {
+    name: "generalisations",
+    title: "Records shown coarser than they are known",
+    description:
+      "Which records of which taxa are shown at 10 km or 2 km, or their places withheld, and why. Squares finer than that lack them on purpose: a blank there is no absence.",
+    fields: [
+      TAXON,
+      text("generalised_to", "2 km, 10 km or withheld"),
+      text("records", "which of its records, in words; all"),
+      text("reason", "in the words of the scheme's list"),
+      text("review_date", "day by which the scheme looks at it again"),
+    ],
+    primaryKey: ["taxon_id", "generalised_to", "records"],
+    foreignKeys: [TAXON_KEY],
+    query: "SELECT DISTINCT taxon_id, generalised_to, records, reason, review_date FROM listed_generalisations",
   },
   {
     name: "squares",

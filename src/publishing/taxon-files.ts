@@ -1,7 +1,9 @@
+import { generalisationsOf } from "../scheme/generalisations.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import { changeRow, type JudgingRules } from "./change-rows.ts";
 import type { Character, TaxonFile, TaxonSummary } from "./contracts.ts";
+import { generalisedTo, hiddenAt, shownCoarser } from "./generalisations.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Measured } from "./measured.ts";
 import { slugOf } from "./slug.ts";
@@ -28,13 +30,17 @@ export function taxonSummary(taxonId: string, { scheme, names, measured, judging
     short_name: shortName,
     is_aggregate: scheme.checklist.isAggregate(taxonId),
     lead: scheme.accounts.get(taxonId)?.front.lead ?? "",
+    generalised_to: generalisedTo(taxonId, scheme),
     records: found.totals.records,
     hectads: found.totals.hectads,
     hectads_latest: found.totals.hectads_latest,
     tetrads_latest: found.totals.tetrads_latest,
     first_year: found.totals.first_year,
     last_year: found.totals.last_year,
-    change: judging === null || counts === undefined ? null : changeRow(counts, judging),
+    change:
+      judging === null || counts === undefined
+        ? null
+        : changeRow(counts, judging, hiddenAt(counts, generalisationsOf(scheme, taxonId))),
     season: found.seasonAll,
     hectad_codes_latest: found.latestHectads,
     first_seen: taxon.firstSeen === "" ? null : taxon.firstSeen,
@@ -89,9 +95,15 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
         }),
       ),
     squares: found.squares,
-    change: judging === null ? [] : found.changes.map((counts) => changeRow(counts, judging)),
+    change:
+      judging === null
+        ? []
+        : found.changes.map((counts) =>
+            changeRow(counts, judging, hiddenAt(counts, generalisationsOf(scheme, taxonId))),
+          ),
     season_by_caste: seasonRows(scheme, found),
     years: found.years,
+    shown_coarser: shownCoarser(taxonId, scheme, names),
     not_on_map: found.offMap,
   };
 }

@@ -49,7 +49,7 @@ export function readSensitive(folder: string, settings: Settings, taxa: readonly
   const known = new Set(taxa.map(({ taxonID }) => taxonID));
   const territories = settings.territories.map(({ id }) => id);
   const rows = parseTable(readContent(folder, SENSITIVE_FILE), SENSITIVE_FILE, SensitiveRow);
-  for (const { taxonID, territories: own, castes, row } of rows) {
+  for (const { taxonID, territories: own, castes, row, ...entry } of rows) {
     const where = { file: SENSITIVE_FILE, row };
     if (!known.has(taxonID)) throw unknownTaxon(taxonID, { ...where, field: "taxonID" });
     const stray = own.find((id) => !territories.includes(id));
@@ -58,6 +58,11 @@ export function readSensitive(folder: string, settings: Settings, taxa: readonly
         ...where,
         field: "territories",
       });
+    const other = rows.find(
+      (one) => one.row < row && sameRecords(one, { taxonID, territories: own, castes, ...entry }),
+    );
+    if (other !== undefined)
+      throw new Mistake(taxonID, `has an entry for the same records in row ${other.row}`, "keep one of the two", where);
     checkCastes(
       castes.filter((caste) => caste !== NOT_STATED),
       settings,
@@ -77,3 +82,11 @@ export function readSensitive(folder: string, settings: Settings, taxa: readonly
 export function overdueReviews(entries: readonly SensitiveRow[], editionDate: string): SensitiveRow[] {
   return entries.filter(({ reviewDate }) => reviewDate < editionDate);
 }
+
+function sameRecords(one: Scope, other: Scope): boolean {
+  const scope = ({ taxonID, territories, castes, months: own }: Scope) =>
+    JSON.stringify([taxonID, territories.toSorted(), castes.toSorted(), own.toSorted()]);
+  return scope(one) === scope(other);
+}
+
+type Scope = Pick<SensitiveRow, "taxonID" | "territories" | "castes" | "months">;

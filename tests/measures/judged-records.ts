@@ -188,6 +188,7 @@ function schemeOf(
     periods,
     ...(compared === null ? {} : { compared: compared.map((index) => periods[index]?.id) }),
     coverage: { minimum_visits: minimumVisits },
+    castes: ["queen", "worker", "male"].map((id) => ({ id, label: id, words: [id] })),
   };
   const checklist = buildChecklist(
     taxa.map(({ taxonID, within: above }) => ({

@@ -1,5 +1,14 @@
 import { createHash } from "node:crypto";
-import { appendFileSync, cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import {
+  appendFileSync,
+  cpSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -36,6 +45,10 @@ beforeAll(async () => {
     (row, index) => `f${index},${row.split(",")[1]},2015-06-0${index + 1},NO4525,,,,Bo Example,,present,`,
   );
   appendFileSync(join(folder, "scheme/records/walks.csv"), `${records.join("\n")}\n`);
+  writeFileSync(
+    join(folder, "scheme/sensitive.csv"),
+    "taxonID,level,territories,castes,months,reason,responsible,reviewDate\n=1+1,2 km,,,,@reason,officer,2030-01-01\n",
+  );
   const { published } = await runScheme(join(folder, "scheme"), folder);
   data = join(published, "data/2021.1");
 });

@@ -16,6 +16,8 @@ export interface TaxonOnMap {
   /** Hectads without a record that are covered in fewer than all compared periods. */
   readonly uncovered: ReadonlyMap<number, "neither" | "later_only" | "earlier_only">;
   readonly judgedAt2km: boolean;
+  /** Whether it is shown at 10 km on purpose. */
+  readonly shownAt10km: boolean;
 }
 
 /** Codes and middles of squares, by id. */
@@ -72,6 +74,7 @@ export function unpackTaxon(file: TaxonStates): TaxonOnMap {
     tetrads: unpackColumns(file.tetrads),
     uncovered,
     judgedAt2km: file.judged_at_2km,
+    shownAt10km: file.shown_at_10km,
   };
 }
 

@@ -3,6 +3,9 @@ import type { ExpressionSpecification, LayerSpecification, StyleSpecification } 
 /** Zoom from which 2 km squares stand in for those of 10 km. */
 export const TETRAD_ZOOM = 7.4;
 
+/** Layers of the 10 km squares' parts, which give way to those of 2 km squares. */
+export const HECTAD_PARTS = ["solid", "open"].flatMap((kind) => [`hectad_spine_${kind}`, `hectad_page_${kind}`]);
+
 /** Colours of the map, from the page's styles. */
 export type MapColours = Readonly<
   Record<"paper" | "leaf" | "lake" | "coast" | "rule" | "both" | "new" | "gone" | "part" | "hatch" | "accent", string>

@@ -1,5 +1,6 @@
 import type { Map as MapLibre } from "maplibre-gl";
 import type { RecordedSquare, TaxonOnMap } from "./map-data.ts";
+import { HECTAD_PARTS, TETRAD_ZOOM } from "./map-style.ts";
 import { type PartPaint, paintOf, paintUncovered, type SquarePaint, type View, viewOfTetrads } from "./square-paint.ts";
 
 const LAYERS = ["hectad_cell", "hectad_spine", "hectad_page", "tetrad_spine", "tetrad_page"] as const;
@@ -12,6 +13,7 @@ const LAYERS = ["hectad_cell", "hectad_spine", "hectad_page", "tetrad_spine", "t
  * @param view what the reader chose
  */
 export function paintStates(map: MapLibre, taxon: TaxonOnMap, view: View): void {
+  for (const layer of HECTAD_PARTS) map.setLayerZoomRange(layer, 0, taxon.shownAt10km ? 24 : TETRAD_ZOOM);
   for (const sourceLayer of LAYERS) map.removeFeatureState({ source: "squares", sourceLayer });
   for (const [id, cover] of taxon.uncovered) set(map, "hectad", id, paintUncovered(cover, view));
   paintAll(map, "hectad", taxon.hectads, view);

@@ -36,6 +36,7 @@ export function squareWords(
   size: 10_000 | 2_000,
   { periods, group }: WordsContext,
 ): string {
+  if (size === 2_000 && taxon.shownAt10km) return `${code}: ${taxon.name} is shown at 10 km.`;
   if (!square) return `${code}: no record of ${taxon.name}${size === 2_000 ? " precise to 2 km" : ""}.`;
   const state = size === 2_000 && !taxon.judgedAt2km ? "recorded" : WORDS[square.state];
   const numbers = periods.map(({ label }, i) => {
@@ -76,5 +77,5 @@ export function viewWords(
       : view.kind === "compared"
         ? [periods[view.earlier]?.label, periods[view.later]?.label].join(" and ")
         : "";
-  return `${taxon.name}${years ? `, ${years}` : ""}: recorded in ${grouped(squares)} ${squares === 1 ? "square" : "squares"} of ${size} in view.`;
+  return `${taxon.name}${years ? `, ${years}` : ""}: recorded in ${grouped(squares)} ${squares === 1 ? "square" : "squares"} of ${size} in view.${taxon.shownAt10km ? " Shown at 10 km, and no finer." : ""}`;
 }

@@ -1,4 +1,3 @@
-import type { Map as MapLibre } from "maplibre-gl";
 import type { RecordedSquare } from "./map-data.ts";
 import { element, markHere, type OpenMap, say, tetradBook } from "./map-session.ts";
 import { TETRAD_ZOOM } from "./map-style.ts";
@@ -7,12 +6,12 @@ import { squareWords, uncoveredWords, viewWords } from "./square-words.ts";
 const UNFETCHED = "The list of 2 km squares could not be fetched. Try again when you are online.";
 const LONGEST_LIST = 60;
 
-const isFine = (map: MapLibre) => map.getZoom() >= TETRAD_ZOOM;
+const isFine = ({ map, taxon }: Pick<OpenMap, "map" | "taxon">) => !taxon.shownAt10km && map.getZoom() >= TETRAD_ZOOM;
 
 /** Tells of the square at a point of the map, in pixels: the 2 km square if it holds a record, else the one of 10 km. */
 export async function tell(open: OpenMap, point: [number, number]): Promise<void> {
   const { map } = open;
-  const fine = isFine(map);
+  const fine = isFine(open);
   const reach = fine ? 3 : 0;
   const box: [[number, number], [number, number]] = [
     [point[0] - reach, point[1] - reach],
@@ -69,7 +68,7 @@ export async function find(open: OpenMap, text: string, duration: number): Promi
 }
 
 function recordedInView(open: OpenMap): { size: "hectads" | "tetrads"; ids: number[] } {
-  const size = isFine(open.map) ? "tetrads" : "hectads";
+  const size = isFine(open) ? "tetrads" : "hectads";
   const part = size === "tetrads" ? "tetrad" : "hectad";
   const seen = open.map
     .queryRenderedFeatures({ layers: [`${part}_spine_solid`, `${part}_page_solid`] })

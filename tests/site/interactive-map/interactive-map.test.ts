@@ -8,7 +8,7 @@ import { britainAndIreland, cornersOnEarth } from "../../support/map-fixture.ts"
 const { taxon, hectads } = britainAndIreland();
 const codes = [...hectads.map(({ square }) => square), ...taxon.squares["2000"].map(({ square }) => square).toSorted()];
 const ids = new Map(codes.map((code, id) => [code, id]));
-const packed = taxonStates({ ...taxon, vernacular_name: "Red bee" }, ids);
+const packed = taxonStates({ ...taxon, vernacular_name: "Red bee", generalised_to: "none" }, ids);
 const open = unpackTaxon(JSON.parse(JSON.stringify(packed)) as typeof packed);
 
 describe("a taxon's file", () => {

@@ -111,6 +111,8 @@ export function inventTaxon(
     lead: bare
       ? ""
       : `An invented account of the ${taxon.short.toLowerCase()}, long enough to show how two lines look.`,
+    generalised_to: "none",
+    shown_coarser: [],
     records: total(squares.map(({ records }) => total(records))),
     hectads: squares.length,
     hectads_latest: latest.length,

@@ -20,13 +20,19 @@ export function since(period: Period): string {
  * In how many squares a taxon was recorded, and in how many of them in the latest period.
  *
  * @param periods of the atlas, in order; with one period only the total is given
- * @example rangeSentence({ records: 18826, hectads: 1379, hectads_latest: 1203 }, periods) // "Recorded in **1,379** 10 km squares, **1,203** of them since 2006."
+ * @example rangeSentence({ records: 18826, hectads: 1379, hectads_latest: 1203, generalised_to: "none" }, periods) // "Recorded in **1,379** 10 km squares, **1,203** of them since 2006."
  */
 export function rangeSentence(
-  { records, hectads, hectads_latest }: Pick<TaxonFile, "records" | "hectads" | "hectads_latest">,
+  {
+    records,
+    hectads,
+    hectads_latest,
+    generalised_to,
+  }: Pick<TaxonFile, "records" | "hectads" | "hectads_latest" | "generalised_to">,
   periods: readonly Period[],
 ): Sentence {
   if (records === 0) return "No record of it is used in this edition. That says nothing about where it lives.";
+  if (generalised_to === "withheld") return "Where it was recorded is not shown.";
   if (hectads === 0) return "No record names a 10 km square.";
   const latest = periods.at(-1);
   const squares = `Recorded in **${inWords(hectads)}** 10 km ${hectads === 1 ? "square" : "squares"}`;

@@ -53,19 +53,24 @@ function castes(caste: string, label: string, at: number, number: number): Seaso
 
 describe("rangeSentence", () => {
   it("gives the total, and how many of it are recent", () => {
-    expect(rangeSentence({ records: 2000, hectads: 1379, hectads_latest: 1203 }, TWO)).toBe(
+    expect(rangeSentence({ records: 2000, hectads: 1379, hectads_latest: 1203, generalised_to: "none" }, TWO)).toBe(
       "Recorded in **1,379** 10 km squares, **1,203** of them since 2006.",
     );
-    expect(rangeSentence({ records: 1, hectads: 1, hectads_latest: 0 }, TWO)).toBe(
+    expect(rangeSentence({ records: 1, hectads: 1, hectads_latest: 0, generalised_to: "none" }, TWO)).toBe(
       "Recorded in **one** 10 km square, **none** of them since 2006.",
     );
-    expect(rangeSentence({ records: 3, hectads: 0, hectads_latest: 0 }, TWO)).toBe("No record names a 10 km square.");
-    expect(rangeSentence({ records: 0, hectads: 0, hectads_latest: 0 }, TWO)).toBe(
+    expect(rangeSentence({ records: 3, hectads: 0, hectads_latest: 0, generalised_to: "none" }, TWO)).toBe(
+      "No record names a 10 km square.",
+    );
+    expect(rangeSentence({ records: 3, hectads: 0, hectads_latest: 0, generalised_to: "withheld" }, TWO)).toBe(
+      "Where it was recorded is not shown.",
+    );
+    expect(rangeSentence({ records: 0, hectads: 0, hectads_latest: 0, generalised_to: "none" }, TWO)).toBe(
       "No record of it is used in this edition. That says nothing about where it lives.",
     );
   });
   it("has no word of change with one period", () => {
-    expect(rangeSentence({ records: 2000, hectads: 1379, hectads_latest: 1379 }, ONE)).toBe(
+    expect(rangeSentence({ records: 2000, hectads: 1379, hectads_latest: 1379, generalised_to: "none" }, ONE)).toBe(
       "Recorded in **1,379** 10 km squares.",
     );
   });
