@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Command, Option } from "commander";
 import { settingsReference } from "../scheme/settings-reference.ts";
+import { runFeedback, runLetters, runMerge, runPack } from "./review-commands.ts";
 import { PACKAGE_ROOT, runBuild, runCheck, runNew, runServe, runStart } from "./run-commands.ts";
 
 function version(): string {
@@ -49,6 +50,7 @@ export function program(): Command {
     .addOption(JSON_OUTPUT)
     .addOption(QUIET)
     .action(runCheck);
+  addReviewCommands(cli);
   cli
     .command("serve")
     .description("serve a built atlas to this machine")
@@ -73,6 +75,42 @@ export function program(): Command {
   return cli;
 }
 
+/** Commands on the records that want a ruling. All write into review/ of the scheme's folder, and send nothing. */
+function addReviewCommands(cli: Command): void {
+  const selecting = (name: string) =>
+    cli
+      .command(name)
+      .addOption(CONTENT)
+      .option("--taxon <name>", "of this taxon and those within it")
+      .option("--region <name>", "of this territory, or of a region as the records state it")
+      .option("--recorder <name>", "by this recorder")
+      .option("--check <name>", "with this check's question, such as impossible_caste")
+      .option("--source <id>", "of this source")
+      .addOption(MEMORY)
+      .addOption(QUIET);
+  selecting("letters").description("write a letter to each recorder whose records raise questions").action(runLetters);
+  selecting("pack")
+    .description("write a review pack for somebody else to rule on: one page, and a CSV")
+    .option("--names", "with the recorders' names")
+    .action(runPack);
+  cli
+    .command("merge <files...>")
+    .description("take up rulings of worklists and packs that came back")
+    .addOption(CONTENT)
+    .option("--final", "they stand over rulings in force, as the officer's own do")
+    .addOption(MEMORY)
+    .addOption(QUIET)
+    .action(runMerge);
+  cli
+    .command("feedback")
+    .description("write each recorder a sheet on the records of one year")
+    .addOption(CONTENT)
+    .requiredOption("--year <year>", "the year the records are of")
+    .addOption(MEMORY)
+    .addOption(QUIET)
+    .action(runFeedback);
+}
+
 const HELP = `
 Results go to stdout, progress to stderr. Exit codes:
   0  done
@@ -83,6 +121,8 @@ Results go to stdout, progress to stderr. Exit codes:
 Examples:
   atlaswright new my-scheme
   atlaswright check --content my-scheme
+  atlaswright pack --content my-scheme --taxon "Bombus humilis"
+  atlaswright merge review/packs/returned.csv --content my-scheme
   atlaswright build --content my-scheme --out atlas
   atlaswright serve --out atlas`;
 

@@ -108,7 +108,7 @@ async function inventRecords({ content, progress }: { content: string; progress:
 }
 
 /** The scheme's folder, a work folder of its own, and the log. */
-function prepare(options: Pick<Options, "content" | "memory" | "quiet">): {
+export function prepare(options: Pick<Options, "content" | "memory" | "quiet">): {
   content: string;
   workFolder: string;
   memory: string | undefined;

@@ -6,6 +6,7 @@ import type { Database } from "../engine/database.ts";
 import { findingTitle } from "../records/finding-titles.ts";
 import { generalisationsOf } from "../scheme/generalisations.ts";
 import type { Scheme } from "../scheme/scheme.ts";
+import { wrapped } from "./wrapped.ts";
 
 /** What the letters gave: files written, and questions nobody is asked about, with the reason. */
 export interface Letters {
@@ -117,17 +118,4 @@ function recordText(questions: readonly Question[], number: number, scheme: Sche
     return `${wrapped(`Asked: ${found}.`, "   ")}\n${wrapped(`What would settle it: ${way_out}.`, "   ")}`;
   });
   return [wrapped(`${number}. ${said} (${first.record_key})`), ...asked].join("\n");
-}
-
-/** Lines of at most 78 characters. */
-function wrapped(text: string, indent = ""): string {
-  const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(/\s+/)) {
-    if (line !== "" && indent.length + line.length + 1 + word.length > 78) {
-      lines.push(indent + line);
-      line = word;
-    } else line = line === "" ? word : `${line} ${word}`;
-  }
-  return [...lines, indent + line].join("\n");
 }
