@@ -17,7 +17,7 @@ import { counted } from "./counted.ts";
  * - `findings`: by `check` and `severity` (blocks, ask or note), with the check's `title`: how many `records`
  * - `out`: the folder of the atlas, after `build`
  * - `findings_file`, `worklist_file`: the files with every finding and with what wants a ruling, after `check`;
- *   `questions`: how many rows the latter has
+ *   `questions`: how many rows the latter has; `proposed_settings`: YAML to paste, for columns that are not used yet
  */
 export interface Answer {
   title: string;

@@ -7,6 +7,7 @@ import { writeWorklistWorkbook } from "../review/worklist-workbook.ts";
 import { type Answer, answerOf } from "./answer.ts";
 import { writeFindings } from "./findings.ts";
 import { measureScheme, type RunOptions } from "./pipeline.ts";
+import { proposedSettings } from "./proposed-settings.ts";
 
 /** What `check` answers: the accounting and findings, and what it wrote. */
 export type CheckAnswer = Answer & {
@@ -14,6 +15,8 @@ export type CheckAnswer = Answer & {
   worklist_file: string;
   /** Questions of the worklist. */
   questions: number;
+  /** What to paste into the settings, as YAML, so that columns that are not used yet are; empty where there is nothing. */
+  proposed_settings: string;
 };
 
 /**
@@ -27,7 +30,7 @@ export async function checkScheme({
   reviewFolder,
   ...options
 }: RunOptions & { reviewFolder: string }): Promise<CheckAnswer> {
-  const { database, scheme, read, stages } = await measureScheme(options);
+  const { database, scheme, files, read, stages } = await measureScheme(options);
   try {
     const accounting = await accountingFile(database, scheme, read, { forOfficer: true });
     mkdirSync(reviewFolder, { recursive: true });
@@ -38,7 +41,14 @@ export async function checkScheme({
     await writeWorklistCsv(database, worklist_file);
     await writeWorklistWorkbook(database, join(reviewFolder, "worklist.xlsx"));
     stages.forgetOthers();
-    return { ...(await answerOf(database, scheme, accounting)), findings_file, worklist_file, questions };
+    const proposed_settings = proposedSettings(scheme, files);
+    return {
+      ...(await answerOf(database, scheme, accounting)),
+      findings_file,
+      worklist_file,
+      questions,
+      proposed_settings,
+    };
   } finally {
     database.close();
   }

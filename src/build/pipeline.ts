@@ -42,6 +42,8 @@ export interface Reviewed {
 
 /** Records measured as well, with the tables of all stages open in the database. */
 export interface Measured extends Omit<Reviewed, "read"> {
+  /** The tables of records as they were read. */
+  files: ReadStage["files"];
   /** Records each source's files hold. */
   read: Map<string, number>;
   /** Key of everything the measures depend on. */
@@ -60,7 +62,7 @@ export async function measureScheme(options: RunOptions): Promise<Measured> {
   try {
     const key = await measureStep(database, stages, scheme, { reviewed, read }, options.progress);
     for (const note of await sensitiveNotes(database, scheme)) options.progress.note(`          ${note}`);
-    return { scheme, database, stages, read: totals(read, (file) => file.result.records), key };
+    return { scheme, database, stages, files: read.files, read: totals(read, (file) => file.result.records), key };
   } catch (error) {
     database.close();
     throw error;

@@ -48,6 +48,10 @@ export async function runCheck(options: Options): Promise<void> {
     await inventRecords(run);
     const answer = await checkScheme({ ...run, reviewFolder: join(run.content, "review") });
     print(answer, options);
+    if (options.json !== true && answer.proposed_settings !== "")
+      process.stdout.write(
+        `\nColumns that are not used yet look to hold these fields. Look, then paste what is right into sources of atlas.yaml:\n\n${answer.proposed_settings}`,
+      );
     if (options.json !== true)
       process.stdout.write(
         `\n${counted(answer.questions, "question")} that want a ruling: ${answer.worklist_file} (and .xlsx)\nEvery finding, with file, row and way out: ${answer.findings_file}\n`,

@@ -4,6 +4,12 @@ import { REASONS } from "./reasons.ts";
 const TITLES: Readonly<Record<string, string>> = Object.freeze({
   file_encoding: "file is not UTF-8",
   line_endings: "file mixes line endings",
+  file_damaged: "file is damaged",
+  foreign_file: "file is no table of records",
+  sheet_not_read: "sheet is not read",
+  formula_without_value: "formula without a value",
+  merged_cells: "cells merged over rows",
+  cells_beside_table: "cells beside the table",
   rows_before_header: "rows before the header",
   unused_terms: "columns of Darwin Core that are not used",
   unknown_header: "column is not used",

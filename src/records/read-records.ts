@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { Database } from "../engine/database.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
 import { fileFinding } from "./about-file.ts";
+import { readArchive } from "./archive/read-archive.ts";
 import { type Detected, detectFormat } from "./detect-format.ts";
 import { type FileRead, nothingRead } from "./file-read.ts";
 import type { FileFinding } from "./finding.ts";
@@ -43,15 +44,13 @@ export async function readRecords(database: Database, input: RecordsInput): Prom
   return await readAs(database, input, input.source.format === undefined ? detected : { kind: input.source.format });
 }
 
-const ARCHIVE = "./archive/read-archive.ts";
-
 async function readAs(database: Database, input: RecordsInput, detected: Detected): Promise<ReadPart[]> {
   const { path, name, source, folder } = input;
   const target = join(folder, "rows.parquet");
   const whole = (result: FileRead): ReadPart[] => [{ name, parquet: "rows.parquet", result }];
   switch (detected.kind) {
     case "archive":
-      return await (await import(ARCHIVE)).readArchive(database, input);
+      return await readArchive(database, input);
     case "spreadsheet":
       return await readSpreadsheet(database, input);
     case "parquet":

@@ -4,7 +4,7 @@ import { Mistake } from "../mistake.ts";
 import { contentPath } from "../scheme/content-path.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
 
-/** One file of records: its source, its path, and its name inside the scheme's folder. */
+/** One file of records, or folder that is an archive: its source, its path, and its name inside the scheme's folder. */
 export interface SourceFile {
   source: SourceSetting;
   path: string;
@@ -51,7 +51,12 @@ function expand(folder: string, pattern: string): string[] {
   const place = join(folder, within);
   if (!existsSync(place)) return [];
   return readdirSync(place, { withFileTypes: true })
-    .filter((entry) => (entry.isFile() || entry.isSymbolicLink()) && expression.test(entry.name))
+    .filter((entry) => expression.test(entry.name) && (!entry.isDirectory() || isArchive(join(place, entry.name))))
     .map((entry) => (within === "." ? entry.name : `${within}/${entry.name}`))
     .sort();
+}
+
+/** A pattern takes in folders only where they say that they are archives; one that is named is taken at its word. */
+function isArchive(folder: string): boolean {
+  return existsSync(join(folder, "meta.xml"));
 }
