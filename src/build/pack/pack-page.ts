@@ -35,6 +35,8 @@ export interface Pack {
   questions: readonly PackQuestion[];
   /** What settles the identification of a taxon: rows of `characters.csv`. */
   characters: ReadonlyMap<string, readonly CharacterRow[]>;
+  /** Names of the taxa, by their ids. */
+  names: ReadonlyMap<string, string>;
 }
 
 const RULED = RULINGS.slice(0, 6);
@@ -60,40 +62,41 @@ export function packPage(pack: Pack): string {
 <style>${style}</style>
 </head>
 <body data-pack="${escapeHtml(pack.name)}">
+<main>
 <h1>Review pack</h1>
 <p>${escapeHtml(pack.title)}: ${escapeHtml(pack.selection)}. ${records} ${records === 1 ? "record" : "records"} to look at.</p>
 ${pack.invented ? "<p><strong>These records are invented, for demonstration.</strong></p>" : ""}
 <p>Rule on as many as you like, save, and send the saved file back. “Cannot be decided” is an answer too. The page keeps what you enter on this device until you save.</p>
 <p class="quiet">These are a scheme’s unpublished records, with places as they were given. Pass them to nobody, and delete them when you are done.</p>
-<p><label>Who rules (initials or a role) <input id="who" autocomplete="off"></label></p>
-<main>${looks.map((questions) => lookSection(questions, pack)).join("\n")}</main>
+<p class="who"><label>Who rules (initials or a role) <input id="who" autocomplete="off"></label></p>
+${looks.map((questions) => lookSection(questions, pack)).join("\n")}
 <div class="save"><button id="save" type="button">Save my rulings</button><p id="state" role="status"></p></div>
+</main>
 <script>${script}</script>
 </body>
 </html>
 `;
 }
 
-function lookSection(questions: readonly PackQuestion[], { characters }: Pack): string {
+function lookSection(questions: readonly PackQuestion[], { characters, names }: Pack): string {
   const [first] = questions;
   if (first === undefined) return "";
-  const records = [...Map.groupBy(questions, ({ record_key }) => record_key).values()];
-  const taxa = [...new Set(questions.flatMap(({ taxon_id }) => taxon_id ?? []))];
-  return `<section>
-<h2>${escapeHtml(sentence(findingTitle(first.check_name)))}</h2>
-${taxa.map((taxon) => settlesTable(characters.get(taxon) ?? [])).join("")}
-${records.map(recordFields).join("\n")}
-</section>`;
+  const byTaxon = [...Map.groupBy(questions, ({ taxon_id }) => taxon_id ?? "")];
+  const parts = byTaxon.map(([taxon, own]) => {
+    const records = [...Map.groupBy(own, ({ record_key }) => record_key).values()];
+    return `${settlesTable(names.get(taxon) ?? "", characters.get(taxon) ?? [])}${records.map(recordFields).join("\n")}`;
+  });
+  return `<section>\n<h2>${escapeHtml(sentence(findingTitle(first.check_name)))}</h2>\n${parts.join("\n")}\n</section>`;
 }
 
-function settlesTable(rows: readonly CharacterRow[]): string {
+function settlesTable(name: string, rows: readonly CharacterRow[]): string {
   const settling = rows.filter(({ reliability }) => reliability === "settles");
   if (settling.length === 0) return "";
-  const lines = settling.map(
-    ({ castes, part, state, note, evidence }) =>
-      `<tr><th scope="row">${escapeHtml(part)}</th><td>${escapeHtml(castes.join(", ") || "all")}</td><td>${escapeHtml([state, note].filter(Boolean).join(". "))}</td><td>${escapeHtml(evidence)}</td></tr>`,
-  );
-  return `<table><caption>What settles it</caption><thead><tr><th scope="col">Part</th><th scope="col">Of</th><th scope="col">State</th><th scope="col">Shown by</th></tr></thead><tbody>${lines.join("")}</tbody></table>`;
+  const lines = settling.map(({ castes, part, state, note, evidence }) => {
+    const of = [part, ...castes].join(", ");
+    return `<tr><th scope="row">${escapeHtml(of)}</th><td>${escapeHtml(note || state)}</td><td>${escapeHtml(evidence)}</td></tr>`;
+  });
+  return `<table><caption>What settles <i>${escapeHtml(name)}</i></caption><thead><tr><th scope="col">Part</th><th scope="col">State</th><th scope="col">Shown by</th></tr></thead><tbody>${lines.join("")}</tbody></table>\n`;
 }
 
 function recordFields(questions: readonly PackQuestion[]): string {

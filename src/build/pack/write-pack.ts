@@ -55,7 +55,8 @@ export async function writePack(
   const [page, table] = [join(folder, `${name}.html`), join(folder, `${name}.csv`)];
   const { title, invented } = scheme.settings;
   const characters = Map.groupBy(scheme.characters, ({ taxonID }) => taxonID);
-  writeFileSync(page, packPage({ name, title, selection: words, invented, questions, characters }));
+  const names = new Map(scheme.taxa.map(({ taxonID, scientificName }) => [taxonID, scientificName]));
+  writeFileSync(page, packPage({ name, title, selection: words, invented, questions, characters, names }));
   await writeWorklistCsv(database, table, condition);
   return { page, table, questions: questions.length };
 }
