@@ -2,7 +2,7 @@ import { daysInMonth, isLeapYear } from "../../dates/calendar.ts";
 import { complies, lacks, type Response } from "./response.ts";
 import { integerIn, isEmpty, type StandardTest, standardTest, type TermTexts } from "./standard-test.ts";
 
-/** The first whole year of the Gregorian calendar's first days, the draft's default. */
+/** The year the Gregorian calendar began, the draft's default. */
 const EARLIEST_YEAR = 1582;
 
 /** The tests of the terms year, month and day. */

@@ -4,7 +4,7 @@ import { durationInSeconds, eventParts, isoInterval } from "./iso-text.ts";
 import { complies, hasResult, lacks } from "./response.ts";
 import { integerIn, isEmpty, type StandardTest, standardTest } from "./standard-test.ts";
 
-/** The year the Linnaean names of plants begin, before which no identification is taken to have been made. */
+/** The draft's default: the year from which botanical names count. */
 const EARLIEST_IDENTIFICATION = dayNumber(1753, 1, 1);
 const PARTS_OF_EVENT = ["day", "month", "year", "startDayOfYear", "endDayOfYear"] as const;
 

@@ -1,3 +1,4 @@
+import type { IntervalEnd } from "../../dates/event-date.ts";
 import { type Database, sqlBeside, sqlText } from "../../engine/database.ts";
 import type { SourceSetting } from "../../scheme/settings.ts";
 import { columnSql, heldTests, type TestGroup } from "./held-tests.ts";
@@ -10,6 +11,11 @@ const SCIENTIFIC_NAME_FOUND = "3f335517-f442-4b98-b149-1e87ff16de45";
 export interface StandardTestRules {
   /** The day taken as the present, YYYY-MM-DD: the edition's. */
   readonly today: string;
+  /**
+   * How the scheme reads the end of an interval. The tests always read it inclusively; with "exclusive" no interval is
+   * proposed, since it would lose its last day when it is read again.
+   */
+  readonly intervalEnd: IntervalEnd;
   /** Whether the checklist has a name; without it the test of it answers that it has no list. */
   readonly hasName?: (scientificName: string) => boolean;
 }
@@ -24,7 +30,7 @@ export interface StandardTestRules {
  *   already in another term or a default is assumed. `layProposalRecords` finds all their records.
  *
  * @param sources of the scheme; what they declare of dates decides which are plain
- * @example await runStandardTests(database, settings.sources, { today: settings.edition.date })
+ * @example await runStandardTests(database, settings.sources, { today: settings.edition.date, intervalEnd: settings.dates.interval_end })
  */
 export async function runStandardTests(
   database: Database,
@@ -45,6 +51,10 @@ export async function runStandardTests(
     });
   }
   proposals.done();
+  if (rules.intervalEnd === "exclusive")
+    await database.run(
+      "DELETE FROM proposals_found WHERE regexp_matches(proposal, '(eventDate|dateIdentified)=[^;]*/')",
+    );
   await fillResults(database, results);
   await database.run(sqlBeside(import.meta.url, "sorted-results.sql"));
 }

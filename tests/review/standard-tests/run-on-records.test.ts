@@ -6,7 +6,11 @@ import { type Database, openDatabase, sqlText } from "../../../src/engine/databa
 import { isHeld } from "../../../src/review/standard-tests/held-tests.ts";
 import { STANDARD_TESTS } from "../../../src/review/standard-tests/index.ts";
 import { layProposalRecords } from "../../../src/review/standard-tests/proposal-records.ts";
-import { runStandardTests, writeStandardResults } from "../../../src/review/standard-tests/run-on-records.ts";
+import {
+  runStandardTests,
+  type StandardTestRules,
+  writeStandardResults,
+} from "../../../src/review/standard-tests/run-on-records.ts";
 import type { TermTexts } from "../../../src/review/standard-tests/standard-test.ts";
 import { RECORD_FIELDS, SourceSetting } from "../../../src/scheme/settings.ts";
 import { makeTemporaryFolder } from "../../support/temporary-folder.ts";
@@ -15,7 +19,7 @@ const SOURCES = [
   SourceSetting.parse({ id: "cards", files: "cards.csv", date_format: "day-first" }),
   SourceSetting.parse({ id: "walks", files: "walks.csv" }),
 ];
-const RULES = { today: "2025-12-31" };
+const RULES: StandardTestRules = { today: "2025-12-31", intervalEnd: "inclusive" };
 
 let database: Database;
 beforeAll(async () => {
@@ -123,6 +127,19 @@ describe("runStandardTests", () => {
     expect(await database.rows(query)).toEqual([{ proposal: "year=2007; month=3", restates: true }]);
   });
 
+  it("proposes no interval where the scheme reads its end exclusively", async () => {
+    // Published case 704.
+    await lay(["9.ii-10.iii.2000", "9.ii.2000"].map((verbatimEventDate) => ({ source: "walks", verbatimEventDate })));
+    const query = "SELECT proposal FROM standard_proposals WHERE NOT restates ORDER BY record_no";
+    await runStandardTests(database, SOURCES, RULES);
+    expect(await database.rows(query)).toEqual([
+      { proposal: "eventDate=2000-02-09/2000-03-10" },
+      { proposal: "eventDate=2000-02-09" },
+    ]);
+    await runStandardTests(database, SOURCES, { ...RULES, intervalEnd: "exclusive" });
+    expect(await database.rows(query)).toEqual([{ proposal: "eventDate=2000-02-09" }]);
+  });
+
   it("gives nothing of no records", async () => {
     await lay([]);
     await runStandardTests(database, SOURCES, RULES);
@@ -147,7 +164,7 @@ describe("laws", () => {
           for (const record of records) {
             const format = record.source === "cards" ? ("day-first" as const) : ("iso" as const);
             const needsList = test.label === "VALIDATION_SCIENTIFICNAME_FOUND" ? { sourceAuthority: null } : {};
-            const { status, result } = test.run(record, { ...RULES, dates: { format }, ...needsList });
+            const { status, result } = test.run(record, { today: RULES.today, dates: { format }, ...needsList });
             const key = [record.source, test.label, status, result].join(" ");
             expected.set(key, (expected.get(key) ?? 0) + 1);
           }
