@@ -6,6 +6,9 @@ import { between, type DateRefusal, isDateRefusal } from "./interval.ts";
 import type { DateFields, DateNote, ReadDate } from "./read-date.ts";
 import { intervalOfPart } from "./written-date.ts";
 
+/** Characters no year, month or day has. */
+const LONGEST = 30;
+
 /**
  * Reads year, month and day, or year with the first and last day of the year. Undefined when all are empty. A month
  * may be a number, a Roman numeral or a name, a day may end in st, nd, rd or th. 0 stands for "not known" and a day
@@ -20,6 +23,9 @@ export function readDateColumns(fields: DateFields, rules: WrittenDateRules): Re
     string,
   ];
   if (year === "" && month === "" && day === "") return undefined;
+  const longest = Math.max(year.length, month.length, day.length);
+  if (longest > LONGEST)
+    return { refused: "year, month or day is too long to be one", wayOut: "look whether it belongs in another column" };
   const quoted = [year && `year "${year}"`, month && `month "${month}"`, day && `day "${day}"`]
     .filter(Boolean)
     .join(", ");

@@ -20,6 +20,8 @@ interface Element {
 const ELEMENT_WAY_OUT =
   "write an ISO 8601 date such as 1998-07-12, 1998-07 or 1998, or declare the source's date_format";
 const MONTH_OR_DAY_WAY_OUT = "correct the date, or leave out the part that is not known";
+/** Characters no date or interval has. */
+const LONGEST = 100;
 const CALENDAR = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/;
 const BASIC = /^(\d{4})(\d{2})(\d{2})$/;
 const ORDINAL = /^(\d{4})-(\d{3})$/;
@@ -37,6 +39,7 @@ const WEEK = /^(\d{4})-W(\d{2})(?:-(\d))?$|^(\d{4})W(\d{2})(\d)?$/;
 export function readEventDate(text: string, { intervalEnd }: { intervalEnd: IntervalEnd }): DateInterval | DateRefusal {
   const value = trimBlank(text);
   if (value === "") return { refused: "no date", wayOut: "give eventDate, or year, month and day" };
+  if (value.length > LONGEST) return refuse(`${value.slice(0, LONGEST)}…`, "is too long to be one");
   const parts = value.split("/");
   if (parts.length === 1) return readSingle(value);
   const [startText = "", endText = ""] = parts;

@@ -91,14 +91,20 @@ export function readDate(fields: DateFields, rules: DateRules): ReadDate | DateR
 }
 
 function readStated(eventDate: string, rules: DateRules): ReadDate | DateRefusal {
-  const iso = readEventDate(eventDate, rules);
+  const strict = readEventDate(eventDate, rules);
+  // Full-width figures and spaces beside the slash change nothing of what an interval's end means.
+  const iso = isDateRefusal(strict) ? readEventDate(plainInterval(eventDate), rules) : strict;
   if (!isDateRefusal(iso)) return { interval: iso, notes: noteIntervalEnd(eventDate, iso, rules.intervalEnd) };
   const written = readWrittenDate(eventDate, rules);
   if (!isDateRefusal(written)) {
     const notes: DateNote[] = rules.format === "iso" ? [{ code: "event_date_not_iso", found: eventDate }] : [];
     return { interval: written, notes };
   }
-  return /^\d{4}-/.test(eventDate) ? iso : written;
+  return /^\d{4}-/.test(eventDate) ? strict : written;
+}
+
+function plainInterval(eventDate: string): string {
+  return eventDate.length > 100 ? "" : eventDate.normalize("NFKC").replaceAll(/ ?\/ ?/g, "/");
 }
 
 function noteIntervalEnd(eventDate: string, interval: DateInterval, intervalEnd: IntervalEnd): DateNote[] {

@@ -13,6 +13,8 @@ const LONGEST = 100;
 const GENERAL_WAY_OUT = "write it as an ISO 8601 date or interval, such as 1998-07-12 or 1965/1985";
 const DOUBT =
   /^(?:c|ca|circa|approx|approximately|about|abt|around|probably|prob|possibly|perhaps)\b|^~|[\p{L}\d]\s?\?$|^\[.*\]$/u;
+/** An end such as "02-05" is a month and a day here, whatever the source's order. */
+const ISO_INTERVAL = /^\d{4}-\d{2}-\d{2}\s?\/\s?[\d-]+$/;
 const OPEN_END = /^(?:after|since|post|from|>)[\s-]*\d|^(?:after|since|post|from)\s/;
 const BEFORE = /^(?:before |prior to |pre[\s-]?|<\s?)(?=\S)(.+)$/;
 const UNTIL = /^(?:until |till |up to )(.+)$/;
@@ -54,6 +56,7 @@ function readPlain(text: string, rules: WrittenDateRules): DateInterval | DateRe
   if (/^[1-9]\d{3}/.test(text)) {
     const iso = readEventDate(text.toUpperCase(), { intervalEnd: "inclusive" });
     if (!isDateRefusal(iso)) return iso;
+    if (ISO_INTERVAL.test(text)) return unfit("is no interval whose end can be told", "write both dates in full");
   }
   return readVague(text, rules) ?? readCalendarText(text, rules);
 }

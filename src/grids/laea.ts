@@ -71,7 +71,8 @@ function refuseOtherSystem(point: ProjectedPoint): void {
 }
 
 function parse(text: string): Square | Refusal {
-  const tidy = tidyReference(text);
+  // E and N part the two numbers, so a space inside one leaves no doubt.
+  const tidy = tidyReference(text).replaceAll(" ", "");
   const parts = CODE.exec(tidy);
   if (parts === null) {
     return {

@@ -175,3 +175,23 @@ describe("notes", () => {
     expect(read({ eventDate: "1998-07-12", year: "1998", month: "13" })).toBe("1998-07-12 columns_not_read");
   });
 });
+
+describe("an interval of eventDate", () => {
+  const exclusive: DateRules = { ...dayFirst, intervalEnd: "exclusive" };
+
+  it.each(["2007-11-13/15", "２００７－１１－１３／１５", "2007-11-13 / 2007-11-15"])(
+    "ends by the setting, in full-width figures and with spaces beside the slash too: %s",
+    (eventDate) => {
+      expect(read({ eventDate }, exclusive)).toMatch(/^2007-11-13\/2007-11-14/);
+    },
+  );
+
+  it("that ends before it begins is never read in another order of day and month", () => {
+    expect(read({ eventDate: "1900-03-09/02-05" }, exclusive)).toMatch(/^refused: .* ends before it begins$/);
+  });
+
+  it("or a column of any length is refused, and quoted in short", () => {
+    for (const fields of [{ eventDate: "2000-04".repeat(20_000) }, { year: "1998", month: "7".repeat(100_000) }])
+      expect(read(fields, dayFirst).length).toBeLessThan(300);
+  });
+});

@@ -13,6 +13,7 @@ it.each([
   ["12 m", undefined],
   ["Infinity", undefined],
   ["1e400", undefined],
+  ["+-7", undefined],
   [`${"1".repeat(100_000)}x`, undefined],
   ["0x10", undefined],
   ["", undefined],
