@@ -21,6 +21,18 @@ describe("commands on the review", () => {
   it("check writes the worklist; its rulings come back by merge, and are asked about no more", () => {
     writeRecords("a1,Exemplum xxx,2011-07-12,SK1234,Ann\na2,Exemplum xxx,2011-07-12,SK1234,Ben");
     expect(run("check").stdout).toContain("2 questions that want a ruling");
+    expect(readdirSync(join(content, "review")).filter((name) => /\.(csv|xlsx)$/.test(name))).toEqual([
+      "accounting.csv",
+      "findings.csv",
+      "standard-proposals.csv",
+      "standard-tests.csv",
+      "worklist.csv",
+      "worklist.xlsx",
+    ]);
+    // Both records give a name and neither an id of it: 7c4b9498 is the test that scientificName is not empty.
+    expect(readFileSync(join(content, "review/standard-tests.csv"), "utf8")).toMatch(
+      /example,VALIDATION_SCIENTIFICNAME_NOTEMPTY,7c4b9498-[0-9a-f-]+,RUN_HAS_RESULT,COMPLIANT,2\n/,
+    );
     const list = Papa.parse<Record<string, string>>(readFileSync(join(content, "review/worklist.csv"), "utf8"), {
       header: true,
       skipEmptyLines: true,
