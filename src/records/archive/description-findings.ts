@@ -3,7 +3,7 @@ import type { UnmappedColumn } from "../file-read.ts";
 import type { FileFinding } from "../finding.ts";
 import type { RecordsInput } from "../read-records.ts";
 import { unmappedColumns } from "../unmapped-columns.ts";
-import { remarkFinding } from "./archive-remark.ts";
+import { type ArchiveRemark, remarkFinding } from "./archive-remark.ts";
 import type { FieldDescription } from "./description.ts";
 import { LINKS, type LoadedFile } from "./load-table.ts";
 import type { ArchivePlan } from "./plan-archive.ts";
@@ -43,33 +43,43 @@ export function describedFindings(
   return findings;
 }
 
-/** A note of the columns of a file that are not used, and a question of those that fill a field twice. */
+/** Notes of the columns of a file that are not used, and a question of those that fill a field twice. */
 export function unusedTerms(file: LoadedFile): FileFinding[] {
-  const terms = unknownTerms(file).map(({ term }) => term);
-  const note = remarkFinding(file.name, {
-    check: "unknown_header",
-    severity: "note",
-    value: terms.join(", "),
-    message: `${terms.length === 1 ? "one described column is" : `${terms.length} described columns are`} not used`,
-    wayOut: "map a term in the source's columns if it holds a field",
-  });
-  const twice = file.fields.repeated.map((term) =>
-    remarkFinding(file.name, {
-      check: "repeated_header",
-      severity: "ask",
-      value: term,
-      message: `meta.xml binds ${termName(term)} twice; the first counts`,
-      wayOut: "correct meta.xml, or map the right one in the source's columns",
-    }),
-  );
-  return [...(terms.length === 0 ? [] : [note]), ...twice];
+  const said: ArchiveRemark[] = file.fields.repeated.map((term) => ({
+    check: "repeated_header",
+    severity: "ask",
+    value: term,
+    message: `meta.xml binds ${termName(term)} twice; the first counts`,
+    wayOut: "correct meta.xml, or map the right one in the source's columns",
+  }));
+  const unknown = unknownTerms(file);
+  const known = file.fields.unused.filter((field) => !unknown.includes(field) && !isLink(field));
+  if (unknown.length > 0)
+    said.unshift({
+      check: "unknown_header",
+      severity: "note",
+      value: unknown.map(({ term }) => term).join(", "),
+      message: `${unknown.length === 1 ? "one described column is" : `${unknown.length} described columns are`} not used`,
+      wayOut: "map a term in the source's columns if it holds a field",
+    });
+  if (known.length > 0)
+    said.unshift({
+      check: "unused_terms",
+      severity: "note",
+      value: known.map(({ term }) => termName(term)).join(", "),
+      message: "columns of Darwin Core that an atlas makes no use of",
+      wayOut: "nothing to do",
+    });
+  return said.map((remark) => remarkFinding(file.name, remark));
 }
 
 /** Described columns that fill no field and are no term of Darwin Core that is known and left alone. */
 function unknownTerms({ fields: { unused } }: LoadedFile): FieldDescription[] {
-  return unused.filter(
-    ({ term }) => mapColumns([term], {}).unused.length === 0 && !LINKS.some((link) => link === termName(term)),
-  );
+  return unused.filter((field) => mapColumns([field.term], {}).unused.length === 0 && !isLink(field));
+}
+
+function isLink({ term }: FieldDescription): boolean {
+  return LINKS.some((link) => link === termName(term));
 }
 
 /** The columns of a file that fill no field, with some of their values, so that a mapping can be proposed. */

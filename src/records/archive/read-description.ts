@@ -33,6 +33,7 @@ export function readDescription(text: string): ArchiveDescription {
       if (tag.local === "core" || tag.local === "extension") table = undefined;
     },
   });
+  if (root === undefined) throw new Error("it is empty");
   if (description.core === undefined) description.faults.push("there is no core");
   return description;
 }

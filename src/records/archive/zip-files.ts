@@ -58,10 +58,10 @@ function filesOf(zip: ZipFile, entries: readonly Entry[], folder: string): Archi
   const remarks: ArchiveRemark[] = [];
   for (const entry of entries) {
     const path = entryPath(entry);
-    if (path.endsWith("/") || isLitter(path)) continue;
+    if (path.endsWith("/")) continue;
     const refused = known.has(path) ? "is there a second time" : entryRefusal(path, entry);
-    if (refused === undefined) known.set(path, entry);
-    else remarks.push(refusedEntry(path, refused));
+    if (refused !== undefined) remarks.push(refusedEntry(path, refused));
+    else if (!isLitter(path)) known.set(path, entry);
   }
   let bytes = 0;
   let files = 0;
