@@ -100,11 +100,11 @@ function readStated(eventDate: string, rules: DateRules): ReadDate | DateRefusal
     const notes: DateNote[] = rules.format === "iso" ? [{ code: "event_date_not_iso", found: eventDate }] : [];
     return { interval: written, notes };
   }
-  return /^\d{4}-/.test(eventDate) ? strict : written;
+  return /^\d{4}-/.test(eventDate) ? iso : written;
 }
 
 function plainInterval(eventDate: string): string {
-  return eventDate.length > 100 ? "" : eventDate.normalize("NFKC").replaceAll(/ ?\/ ?/g, "/");
+  return eventDate.normalize("NFKC").replaceAll(/ ?\/ ?/g, "/");
 }
 
 function noteIntervalEnd(eventDate: string, interval: DateInterval, intervalEnd: IntervalEnd): DateNote[] {
