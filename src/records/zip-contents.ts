@@ -1,6 +1,5 @@
-import { openSync, statSync } from "node:fs";
-import { type Entry, fromRandomAccessReaderPromise, type ZipFile } from "yauzl";
-import { BoundedReader } from "./archive/bounded-reader.ts";
+import { openZip } from "./archive/open-zip.ts";
+import { entryPath } from "./archive/zip-entry.ts";
 
 /** What a zip's directory says of it. */
 export interface ZipContents {
@@ -9,9 +8,6 @@ export interface ZipContents {
   unpackedBytes: number;
 }
 
-/** More files than any workbook or archive of records has. */
-const MOST_ENTRIES = 100_000;
-
 /**
  * Reads the directory of a zip; nothing is unpacked.
  *
@@ -19,32 +15,14 @@ const MOST_ENTRIES = 100_000;
  * @example await zipContents("records/walks.xlsx") // => { names: ["[Content_Types].xml", …], unpackedBytes: 81_204 }
  */
 export async function zipContents(path: string): Promise<ZipContents | string> {
-  let zip: ZipFile | undefined;
   try {
-    const { size } = statSync(path);
-    zip = await fromRandomAccessReaderPromise(new BoundedReader(openSync(path, "r"), size), size, {
-      autoClose: false,
-      strictFileNames: false,
-    });
-    return await contentsOf(zip);
+    const { zip, entries } = await openZip(path);
+    zip.close();
+    return {
+      names: entries.map(entryPath),
+      unpackedBytes: entries.reduce((sum, { uncompressedSize }) => sum + uncompressedSize, 0),
+    };
   } catch (error) {
     return error instanceof Error ? error.message : "unknown fault";
-  } finally {
-    zip?.close();
   }
-}
-
-function contentsOf(zip: ZipFile): Promise<ZipContents> {
-  const contents: ZipContents = { names: [], unpackedBytes: 0 };
-  return new Promise((resolve, reject) => {
-    zip.on("error", reject);
-    zip.on("end", () => resolve(contents));
-    zip.on("entry", (entry: Entry) => {
-      contents.names.push(entry.fileName);
-      contents.unpackedBytes += entry.uncompressedSize;
-      if (contents.names.length > MOST_ENTRIES) reject(new Error(`it holds more than ${MOST_ENTRIES} files`));
-      else zip.readEntry();
-    });
-    zip.readEntry();
-  });
 }

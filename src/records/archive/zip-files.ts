@@ -1,16 +1,15 @@
 import { once } from "node:events";
-import { createWriteStream, openSync, rmSync, statSync } from "node:fs";
+import { createWriteStream, rmSync } from "node:fs";
 import { join } from "node:path";
 import { Transform } from "node:stream";
 import { pipeline } from "node:stream/promises";
 import { crc32 } from "node:zlib";
-import { type Entry, fromRandomAccessReaderPromise, type ZipFile } from "yauzl";
+import type { Entry, ZipFile } from "yauzl";
 import { type ArchiveFiles, isLitter } from "./archive-files.ts";
 import { type ArchiveRemark, refusedArchive, refusedEntry } from "./archive-remark.ts";
-import { BoundedReader } from "./bounded-reader.ts";
+import { openZip } from "./open-zip.ts";
 import { entryPath, entryRefusal } from "./zip-entry.ts";
 
-const MOST_ENTRIES = 100_000;
 /** All that is taken out of one archive together. */
 const MOST_BYTES = 128 * 2 ** 30;
 
@@ -22,35 +21,15 @@ const MOST_BYTES = 128 * 2 ** 30;
  * @returns a remark where it is no zip that can be read
  */
 export async function zipFiles(path: string, folder: string): Promise<ArchiveFiles | ArchiveRemark> {
-  let zip: ZipFile | undefined;
   try {
-    const { size } = statSync(path);
-    zip = await fromRandomAccessReaderPromise(new BoundedReader(openSync(path, "r"), size), size, {
-      autoClose: false,
-      decodeStrings: false,
-    });
-    return filesOf(zip, await readEntries(zip), folder);
+    const { zip, entries } = await openZip(path);
+    return filesOf(zip, entries, folder);
   } catch (error) {
-    zip?.close();
     return refusedArchive(
       `the archive cannot be read: ${error instanceof Error ? error.message : "unknown fault"}`,
       "fetch it again, or pack it anew as zip",
     );
   }
-}
-
-function readEntries(zip: ZipFile): Promise<Entry[]> {
-  const entries: Entry[] = [];
-  return new Promise((resolve, reject) => {
-    zip.on("error", reject);
-    zip.on("end", () => resolve(entries));
-    zip.on("entry", (entry: Entry) => {
-      entries.push(entry);
-      if (entries.length > MOST_ENTRIES) reject(new Error(`it holds more than ${MOST_ENTRIES} files`));
-      else zip.readEntry();
-    });
-    zip.readEntry();
-  });
 }
 
 function filesOf(zip: ZipFile, entries: readonly Entry[], folder: string): ArchiveFiles {

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { openArchive } from "../../../src/records/archive/archive-files.ts";
+import { openArchive } from "../../../src/records/archive/open-archive.ts";
 import { makeTemporaryFolder } from "../../support/temporary-folder.ts";
 import { useDatabase } from "../reading.ts";
 import { type Files, folderOf, metaXml, readFiles, zipOf } from "./archives.ts";
