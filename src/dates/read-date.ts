@@ -51,6 +51,8 @@ export interface DateNote {
     | "finer_than_verbatim"
     | "interval_end";
   readonly found: string;
+  /** With `interval_end`: the interval under the other reading. */
+  readonly otherwise?: DateInterval;
 }
 
 /** A date as read, with what there is to report of it. */
@@ -109,12 +111,15 @@ function plainInterval(eventDate: string): string {
 
 function noteIntervalEnd(eventDate: string, interval: DateInterval, intervalEnd: IntervalEnd): DateNote[] {
   if (!eventDate.includes("/")) return [];
-  const other = readEventDate(eventDate, { intervalEnd: intervalEnd === "inclusive" ? "exclusive" : "inclusive" });
+  const other = readEventDate(plainInterval(eventDate), {
+    intervalEnd: intervalEnd === "inclusive" ? "exclusive" : "inclusive",
+  });
   if (isDateRefusal(other) || other.last === interval.last) return [];
   return [
     {
       code: "interval_end",
       found: `${eventDate} is read as ${formatInterval(interval)}, otherwise ${formatInterval(other)}`,
+      otherwise: other,
     },
   ];
 }

@@ -101,7 +101,7 @@ async function methodCounts(database: Database, taxa: TaxonSummary[]): Promise<M
     );
   const [dates] = await database.rows<{ vague_dates: number; other_interval_end: number }>(
     `SELECT (SELECT count(*) FROM records WHERE status = 'used' AND present AND period IS NULL) AS vague_dates,
-            (SELECT count(*) FROM findings WHERE check_name = 'date_interval_end') AS other_interval_end`,
+            (SELECT count(*) FROM record_keys JOIN dates USING (date_id) WHERE otherwise IS NOT NULL) AS other_interval_end`,
   );
   if (placing === undefined || dates === undefined) throw new Error("the measures hold no counts for the methods page");
   return { ...placing, ...dates, aggregates: taxa.filter((taxon) => taxon.is_aggregate).length };

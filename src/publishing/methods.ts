@@ -50,7 +50,7 @@ export function methodStatements(
     ...section(
       "Dates and periods",
       `${settings.periods.length === 1 ? "One period is" : `${inWords(settings.periods.length)} periods are`} mapped: ${settings.periods.map((period) => periodLabel(period)).join(", ")}. A record counts in a period only if its whole date lies inside; ${number(counts.vague_dates)} used records lie in none and count as recorded at some time.`,
-      `The end of a written interval is read as ${settings.dates.interval_end === "inclusive" ? "included" : "not included"}. Under the other reading ${number(counts.other_interval_end)} records would have another last day.`,
+      `The end of a written interval is read as ${settings.dates.interval_end === "inclusive" ? "included" : "not included"}. Under the other reading ${number(counts.other_interval_end)} records would count in another period or third of a month, or as a single day.`,
       settings.provisional_years.length > 0
         ? `Records still arrive for ${settings.provisional_years.join(", ")}: ${settings.provisional_years.length === 1 ? "that year is" : "those years are"} provisional.`
         : "",

@@ -18,6 +18,13 @@ WITH noted AS (
     'is a caste this taxon does not have', 'correct the caste or the name'
   FROM record_keys AS r JOIN impossible_castes AS c USING (name_id, kind_id)
   UNION ALL
+  -- Once a source, with its first such record: which reading is right is a question about the source.
+  SELECT min(r.record_no), min_by(r.file_id, r.record_no), 'date_interval_end', 'note', 'eventDate', min_by(d.otherwise, r.record_no),
+    count(*) || CASE count(*) WHEN 1 THEN ' record' ELSE ' records' END
+      || ' of this source would count in another period, third of a month or as one day if intervals ended by the other reading',
+    'see dates.interval_end in the settings'
+  FROM record_keys AS r JOIN dates AS d USING (date_id) WHERE d.otherwise IS NOT NULL GROUP BY r.source
+  UNION ALL
   SELECT r.record_no, r.file_id, 'repeated_id', 'note', 'occurrenceID', r.occurrence_id,
     'an earlier row has this id; that one counts', 'give two records two ids'
   FROM record_keys AS r WHERE r.reason = 'repeated_id'

@@ -1,17 +1,11 @@
-import { dayNumber, yearMonthDay } from "../dates/calendar.ts";
-import {
-  beginsBefore,
-  type DateInterval,
-  EARLIEST_LIKELY_DAY,
-  isBeyond,
-  isDateRefusal,
-  liesInside,
-  thirdOf,
-} from "../dates/interval.ts";
-import { type DateNote, type DateRules, readDate } from "../dates/read-date.ts";
+import { dayNumber } from "../dates/calendar.ts";
+import { beginsBefore, EARLIEST_LIKELY_DAY, isBeyond, isDateRefusal } from "../dates/interval.ts";
+import { type DateNote, readDate } from "../dates/read-date.ts";
 import type { Database } from "../engine/database.ts";
-import type { Settings } from "../scheme/settings.ts";
+import { type DatingRules, otherwiseOf, placedInTime } from "./date-in-time.ts";
 import { NoteRows } from "./note-rows.ts";
+
+export type { DatingRules } from "./date-in-time.ts";
 
 const COLUMNS = {
   date_id: "integer",
@@ -22,20 +16,17 @@ const COLUMNS = {
   last_year: "integer",
   period: "integer",
   third: "integer",
+  otherwise: "text",
 } as const;
 
 const COLUMN_FIELDS = ["year", "month", "day", "startDayOfYear", "endDayOfYear"] as const;
 const FIELDS = ["eventDate", "year", "month", "day", "startDayOfYear", "endDayOfYear", "verbatimEventDate"] as const;
 
-/** What the settings say about the dates of one source. */
-export interface DatingRules extends DateRules {
-  periods: Settings["periods"];
-  /** Last day a record can be of: the edition's date. */
-  lastDay: number;
-}
-
 /** What each note on a date means, in words, and how much it matters. */
-const NOTES: Record<DateNote["code"], { severity: "ask" | "note"; message: string; wayOut: string }> = {
+const NOTES: Record<
+  Exclude<DateNote["code"], "interval_end">,
+  { severity: "ask" | "note"; message: string; wayOut: string }
+> = {
   event_date_not_read: {
     severity: "ask",
     message: "eventDate cannot be read; the other columns were used",
@@ -72,11 +63,6 @@ const NOTES: Record<DateNote["code"], { severity: "ask" | "note"; message: strin
     message: "the date is finer than its verbatim text",
     wayOut: "check whether the day was made up",
   },
-  interval_end: {
-    severity: "note",
-    message: "the interval would end otherwise under the other reading",
-    wayOut: "see dates.interval_end in the settings",
-  },
 };
 
 /** Interprets every distinct date of `date_texts` once and fills the tables `dates` and `date_notes`. */
@@ -95,6 +81,7 @@ export async function interpretDates(database: Database, rulesOf: ReadonlyMap<st
         last_year: [],
         period: [],
         third: [],
+        otherwise: [],
       };
       for (let index = 0; index < size; index += 1) {
         const rules = rulesOf.get(String(columns["source"]?.[index]));
@@ -125,6 +112,7 @@ function dateRow(
     last_year: null,
     period: null,
     third: null,
+    otherwise: null,
   };
   const { field, value } = spokenOf(fields);
   const read = readDate(fields, rules);
@@ -135,7 +123,9 @@ function dateRow(
   }
   notes.add(
     id,
-    read.notes.map((note) => ({ check: `date_${note.code}`, field, value: note.found, ...NOTES[note.code] })),
+    read.notes.flatMap(({ code, found }) =>
+      code === "interval_end" ? [] : [{ check: `date_${code}`, field, value: found, ...NOTES[code] }],
+    ),
   );
   const { interval } = read;
   if (isBeyond(interval, rules.lastDay)) {
@@ -162,7 +152,7 @@ function dateRow(
         wayOut: "check the year",
       },
     ]);
-  return { ...nothing, refused: null, ...placedInTime(interval, rules) };
+  return { ...nothing, refused: null, ...placedInTime(interval, rules), otherwise: otherwiseOf(read, rules) };
 }
 
 /** The field a date is read from, and its text; year, month and day are one text. */
@@ -175,18 +165,6 @@ function spokenOf(fields: Record<string, string>): { field: (typeof FIELDS)[numb
       .map((name) => fields[name])
       .filter(Boolean)
       .join(" "),
-  };
-}
-
-function placedInTime(interval: DateInterval, rules: DatingRules) {
-  const period = rules.periods.findIndex(({ from, to }) => liesInside(interval, from, to));
-  return {
-    first_day: interval.first,
-    last_day: interval.last,
-    first_year: interval.first === null ? null : yearMonthDay(interval.first).year,
-    last_year: yearMonthDay(interval.last).year,
-    period: period < 0 ? null : period,
-    third: thirdOf(interval) ?? null,
   };
 }
 
