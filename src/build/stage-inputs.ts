@@ -55,7 +55,7 @@ function correctionsOf(decisions: Scheme["decisions"]): unknown[] {
 }
 
 /** What the review depends on beside the interpreted records: settings, the scheme's own tables, and the rulings. */
-export function reviewInputs({ settings, taxa, characters, landSquares, decisions }: Scheme): string {
+export function reviewInputs({ settings, taxa, characters, accounts, landSquares, decisions }: Scheme): string {
   const { checks, sources, licence } = settings;
   return JSON.stringify([
     checks,
@@ -63,6 +63,8 @@ export function reviewInputs({ settings, taxa, characters, landSquares, decision
     sources.map(({ title: _, ...source }) => source),
     taxa.map(({ taxonID, within, castes, establishmentMeans }) => [taxonID, within, castes, establishmentMeans]),
     characters,
+    [...accounts.values()].map(({ front }) => [front.taxonID, front.evidence, front.look_alikes]),
+    settings.territories.map(({ id, name }) => [id, name]),
     landSquares,
     [...decisions.values()],
   ]);

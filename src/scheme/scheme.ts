@@ -16,6 +16,7 @@ import { readSensitive, type SensitiveRow } from "./sensitive-list.ts";
 import { Settings } from "./settings.ts";
 import { checkSettings } from "./settings-agree.ts";
 import { readSuppressedNames, type SuppressedNames } from "./suppressed-names.ts";
+import { checkTaxaOfChecks } from "./taxa-of-checks.ts";
 import { readTerritories, type TerritoryArea } from "./territory-areas.ts";
 import { readYaml } from "./yaml-file.ts";
 
@@ -56,6 +57,7 @@ export function readScheme(folder: string): Scheme {
   checkSettings(settings, at);
   checkMapFiles(folder, settings, at);
   const { taxa, checklist } = readChecklist(folder, settings);
+  checkTaxaOfChecks(settings, taxa, at);
   return {
     folder,
     settings,

@@ -1,0 +1,47 @@
+-- The records that are unexpected, with the numbers of each reason. A confirmed record is not asked about.
+-- In: observations, record_days, doubtful_places, place_shares (place_no, share, visits, reports), season_factors
+-- (taxon_no, band, week, factor), days_outside, region_support, record_evidence, review_taxa (taxon_no, taxon_id, all_year),
+-- quiet_records (record_no: says nothing of season). Out: unexpected_records.
+CREATE OR REPLACE TABLE unexpected_records AS
+WITH placed AS (
+  SELECT o.record_no, o.taxon_no, o.square_id, o.slab, o.territory, p.place_no, s.share, s.visits, s.reports, r.visits AS region_visits,
+    r.supporters - 1 = 0 AND r.weight = 1 AND r.visits >= {first_after} AS first
+  FROM observations AS o
+  LEFT JOIN doubtful_places AS p USING (taxon_no, square_id, slab, supporter)
+  LEFT JOIN place_shares AS s USING (place_no)
+  LEFT JOIN region_support AS r ON r.taxon_no = o.taxon_no AND r.territory = o.territory
+  WHERE NOT o.confirmed
+),
+dated AS (
+  SELECT d.record_no, d.taxon_no, d.caste, d.band, d.day, x.outside, x.bound, x.beyond, x.records, x.season_caste, coalesce(w.factor, 1) AS factor
+  FROM record_days AS d
+  LEFT JOIN days_outside AS x USING (taxon_no, caste, band, day)
+  LEFT JOIN season_factors AS w ON w.taxon_no = d.taxon_no AND w.band = d.band AND w.week = (d.day - 1) // 7
+),
+reasons AS (
+  SELECT coalesce(p.record_no, d.record_no) AS record_no, coalesce(p.taxon_no, d.taxon_no) AS taxon_no, p.* EXCLUDE (record_no, taxon_no),
+    d.* EXCLUDE (record_no, taxon_no),
+    p.share IS NOT NULL AND p.share * coalesce(d.factor, 1) < 1.0 / {one_visit_in} AS far,
+    abs(coalesce(d.outside, 0)) >= {season_days} AND d.record_no NOT IN (SELECT record_no FROM quiet_records) AS off_season
+  FROM placed AS p FULL JOIN dated AS d USING (record_no)
+)
+SELECT r.*, t.taxon_id, t.all_year, coalesce(r.caste, '') AS stated_caste, e.level, e.part_seen
+FROM reasons AS r
+JOIN review_taxa AS t USING (taxon_no)
+JOIN record_evidence AS e USING (record_no)
+WHERE (r.far OR r.off_season OR r.first) AND NOT e.confirmed
+ORDER BY r.record_no;
+
+-- How far the nearest square with the taxon is, by others and in those years.
+CREATE OR REPLACE TABLE nearest_squares AS
+WITH asked AS (
+  SELECT DISTINCT p.place_no, p.taxon_no, p.square_id, p.slab, p.supporter
+  FROM unexpected_records AS u JOIN doubtful_places AS p USING (place_no)
+  WHERE u.far OR u.first
+)
+SELECT a.place_no, min({diameter} * asin(sqrt((q.x - h.x) ** 2 + (q.y - h.y) ** 2 + (q.z - h.z) ** 2) / {diameter})) AS km
+FROM asked AS a
+JOIN support AS s ON s.taxon_no = a.taxon_no AND s.supporter <> a.supporter AND s.slab BETWEEN a.slab - 1 AND a.slab + 1
+JOIN review_squares AS q ON q.square_id = s.square_id
+JOIN review_squares AS h ON h.square_id = a.square_id
+GROUP BY a.place_no;
