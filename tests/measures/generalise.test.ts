@@ -116,6 +116,22 @@ describe("generalise", () => {
     ]);
   });
 
+  it("tells of a square in two territories nothing by the one it is counted in", async () => {
+    const list = [entry("a", "10 km")];
+    const man = PLACES.find(({ territory }) => territory === "man");
+    expect(await everything([record("a", man)], rules, list)).toEqual(
+      await everything([record("a", atZ)], rules, list),
+    );
+  });
+
+  it("tells nothing by the visit a record was part of", async () => {
+    const list = [entry("a", "10 km")];
+    const walk = record("c", atA);
+    expect(await everything([walk, record("a", atA)], rules, list)).toEqual(
+      await everything([walk, record("a", atZ)], rules, list),
+    );
+  });
+
   it("hides the places of members where the group is listed, and the non-detections of a survey", async () => {
     await measureRows(database, [record("b", atZ), record("a", atA, { present: false })], rules, [
       entry("ab", "withheld"),

@@ -14,14 +14,12 @@ import {
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
-import { gunzipSync } from "node:zlib";
 import Papa from "papaparse";
-import { PMTiles, type RangeResponse, type Source } from "pmtiles";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Answer } from "../../src/build/answer.ts";
 import { buildAtlas } from "../../src/build/build-atlas.ts";
 import { checkScheme } from "../../src/build/check-records.ts";
-import { openDatabase } from "../../src/engine/database.ts";
+import { everyReading, filesBelow } from "../support/published-bytes.ts";
 import { keepLog } from "../support/run-scheme.ts";
 
 const TWO_GRIDS = fileURLToPath(new URL("../golden/two-grids/input/", import.meta.url));
@@ -158,12 +156,6 @@ const PLAIN: Readonly<Record<string, string>> = {
   recordedBy: "Ann Example",
 };
 
-function filesBelow(top: string): string[] {
-  return readdirSync(top, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name));
-}
-
 function pages(): { path: string; html: string }[] {
   return filesBelow(atlas)
     .filter((path) => path.endsWith(".html"))
@@ -275,13 +267,7 @@ describe("what is published", () => {
       );
     };
     expect(readFileSync(join(folder, "scheme/records/museum.csv"), "latin1")).toContain(PRIVATE[0]);
-    for (const path of filesBelow(atlas)) {
-      const bytes = readFileSync(path);
-      look(relative(atlas, path), bytes);
-      if (bytes[0] === 0x1f && bytes[1] === 0x8b) look(`${path} unpacked`, gunzipSync(bytes));
-      if (path.endsWith(".parquet")) look(`${path} decoded`, await decoded(path));
-      if (path.endsWith(".pmtiles")) for (const tile of await tilesOf(path)) look(`${path} tile`, tile);
-    }
+    for (const { where, bytes } of await everyReading(atlas)) look(where, bytes);
     expect(found).toEqual([]);
     // A square that is published is found the same way, packed and unpacked, so that the search sees what it should.
     for (const where of [/\.html$/, /\.csv$/, /\.parquet decoded$/, /\.json$/])
@@ -293,34 +279,3 @@ describe("what is published", () => {
     expect(relative(join(folder, "scheme"), findings)).toBe("review/findings.csv");
   });
 });
-
-async function decoded(parquet: string): Promise<Buffer> {
-  const database = await openDatabase({ spillFolder: join(folder, "spill") });
-  const rows = await database.rows(`SELECT * FROM read_parquet('${parquet}')`);
-  const about = await database.rows(`SELECT * FROM parquet_kv_metadata('${parquet}')`);
-  database.close();
-  rmSync(join(folder, "spill"), { recursive: true, force: true });
-  return Buffer.from(JSON.stringify([rows, about]));
-}
-
-/** Every tile of an archive and its metadata, unpacked. */
-async function tilesOf(path: string): Promise<Buffer[]> {
-  const bytes = readFileSync(path);
-  const source: Source = {
-    getKey: () => path,
-    getBytes: async (offset: number, length: number): Promise<RangeResponse> => ({
-      data: new Uint8Array(bytes.subarray(offset, offset + length)).buffer,
-    }),
-  };
-  const archive = new PMTiles(source);
-  const { minZoom, maxZoom } = await archive.getHeader();
-  const tiles = [Buffer.from(JSON.stringify(await archive.getMetadata()))];
-  for (let zoom = minZoom; zoom <= Math.min(maxZoom, 7); zoom += 1)
-    for (let x = 0; x < 2 ** zoom; x += 1)
-      for (let y = 0; y < 2 ** zoom; y += 1) {
-        const tile = await archive.getZxy(zoom, x, y);
-        if (tile !== undefined) tiles.push(Buffer.from(tile.data));
-      }
-  expect(tiles.length).toBeGreaterThan(1);
-  return tiles;
-}
