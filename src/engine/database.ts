@@ -31,7 +31,22 @@ export interface Database {
   batches(sql: string, use: (columns: Record<string, unknown[]>, size: number) => void): Promise<void>;
   /** Makes a table of columns and returns a writer for batches of rows, column by column. */
   fill(table: string, columns: Record<string, ColumnType>): Promise<TableFiller>;
+  /**
+   * Another database in the same limits, for reading what others wrote: a file can break the engine for good, and then
+   * breaks that one alone. The caller closes it.
+   */
+  aside(): Promise<Database>;
   close(): void;
+}
+
+/** Limits of a database. */
+export interface DatabaseOptions {
+  /** Most memory, such as "2GB"; the engine's own default without. */
+  memory?: string;
+  /** Where it may write temporary files. */
+  spillFolder: string;
+  /** How many threads it may use; all of the machine's without. */
+  threads?: number;
 }
 
 export interface TableFiller {
@@ -42,19 +57,10 @@ export interface TableFiller {
 /**
  * Opens a database in memory that spills into a folder when it reaches its limit.
  *
- * @param memory limit such as "2GB"; the engine's own default without
- * @param spillFolder where it may write temporary files
  * @example const database = await openDatabase({ memory: "1GB", spillFolder: "/tmp/spill" })
  */
-export async function openDatabase({
-  memory,
-  spillFolder,
-  threads,
-}: {
-  memory?: string;
-  spillFolder: string;
-  threads?: number;
-}): Promise<Database> {
+export async function openDatabase(options: DatabaseOptions): Promise<Database> {
+  const { memory, spillFolder, threads } = options;
   const instance = await DuckDBInstance.create(":memory:", {
     temp_directory: spillFolder,
     autoinstall_known_extensions: "false",
@@ -84,6 +90,8 @@ export async function openDatabase({
       }
     },
     fill: (table, columns) => fillTable(connection, table, columns),
+    // Its own folder to spill into, for a database that closes clears its folder.
+    aside: () => openDatabase({ ...options, spillFolder: `${spillFolder}-aside` }),
     close: () => {
       connection.closeSync();
       instance.closeSync();

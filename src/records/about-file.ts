@@ -129,15 +129,7 @@ export function aboutRecords(
   },
 ): FileFinding[] {
   const row = Math.max(1, header.row);
-  if (records === 0)
-    return [
-      fileFinding(file, {
-        check: "no_rows",
-        severity: "note",
-        message: "the file holds no rows",
-        wayOut: "nothing to do if that is so",
-      }),
-    ];
+  if (records === 0) return [noRows(file)];
   if (mapping.columns.size > 0) return missingColumns(file, mapping, constants, row);
   return [
     fileFinding(file, {
@@ -149,6 +141,12 @@ export function aboutRecords(
       wayOut: "map the columns in the source's settings",
     }),
   ];
+}
+
+/** A file or table without a record. */
+export function noRows(file: string): FileFinding {
+  const message = "the file holds no rows";
+  return fileFinding(file, { check: "no_rows", severity: "note", message, wayOut: "nothing to do if that is so" });
 }
 
 /** A finding about a file as a whole: of its first row, where no other is given. */

@@ -55,10 +55,12 @@ function rowsOf(
   return [...splitter.push(beginning), ...splitter.end()].slice(0, Math.max(ROWS_LOOKED_AT, header_row) + ROWS_BELOW);
 }
 
-function scoreOf({ headers, below }: FoundHeader, { columns }: HeaderSettings): number {
+/** Known fields count most, then cells that are words (a decimal comma parts numbers), with rows below that have as many. */
+function scoreOf({ row, headers, before, below }: FoundHeader, { columns }: HeaderSettings): number {
   const nearby = below.slice(0, ROWS_BELOW);
   const alike = nearby.filter(({ cells }) => cells.length === headers.length).length / Math.max(1, nearby.length);
-  return knownIn(headers, columns) * 1000 + (headers.length > 1 ? headers.length * (1 + alike) : 0);
+  const words = headers.filter((header) => row === 0 || /^\P{N}*\p{L}/u.test(header)).length;
+  return knownIn(headers, columns) * 1000 + (words > 1 ? words * (1 + alike) : 0) - before.length / 2;
 }
 
 /**

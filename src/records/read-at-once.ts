@@ -40,10 +40,10 @@ export async function readAtOnce(
   )
     return undefined;
   const copy = `${target}.txt`;
+  const aside = await database.aside();
   try {
     if (encoding !== "utf-8") await writeAsUtf8(file.path, encoding, copy);
-    await database.run(`DROP TABLE IF EXISTS ${REFUSED}; DROP TABLE IF EXISTS ${REFUSED}_scan;`);
-    const read = await copyToParquet(database, {
+    const read = await copyToParquet(aside, {
       file: encoding === "utf-8" ? file.path : copy,
       target,
       header: true,
@@ -52,13 +52,14 @@ export async function readAtOnce(
       columns: new Map([...columns].map(([field, column]) => [field, `c${column}`])),
       refused: REFUSED,
     });
-    const refused = await refusedRows(database, delimiter);
+    const refused = await refusedRows(aside, delimiter);
     return refused === undefined || read + refused.length === 0
       ? undefined
       : await mendApart(database, { file, shape, read, refused });
   } catch {
     return undefined;
   } finally {
+    aside.close();
     rmSync(copy, { force: true });
   }
 }

@@ -25,8 +25,9 @@ const ROWS_LOOKED_AT = 80;
  * row 2, as under a header.
  */
 export async function readParquet(database: Database, file: ParquetToRead): Promise<FileRead> {
+  const aside = await database.aside();
   try {
-    return await readWhole(database, file);
+    return await readWhole(aside, file);
   } catch (error) {
     const fault = (error instanceof Error ? error.message : "unknown fault").split("\n")[0];
     const finding = fileFinding(file.name, {
@@ -36,6 +37,8 @@ export async function readParquet(database: Database, file: ParquetToRead): Prom
       wayOut: "get the file again, or export its records as CSV",
     });
     return nothingRead("Parquet", [finding]);
+  } finally {
+    aside.close();
   }
 }
 

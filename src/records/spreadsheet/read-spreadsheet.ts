@@ -2,7 +2,7 @@ import { mkdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import type { Database } from "../../engine/database.ts";
 import type { SourceSetting } from "../../scheme/settings.ts";
-import { fileFinding } from "../about-file.ts";
+import { fileFinding, noRows } from "../about-file.ts";
 import { mapColumns } from "../column-mapping.ts";
 import { nothingRead } from "../file-read.ts";
 import type { FileFinding } from "../finding.ts";
@@ -102,6 +102,7 @@ function chooseSheets(
   const shown = filled.filter(({ sheet }) => !sheet.hidden);
   const withRecords = shown.filter(({ records }) => records);
   const chosen = withRecords.length > 0 ? withRecords : shown.slice(0, 1);
+  if (filled.length === 0) findings.push(noRows(name));
   for (const { sheet, records } of filled) {
     if (chosen.some((one) => one.sheet === sheet)) continue;
     const hidden = sheet.hidden ? "is hidden" : "has no columns for most of what a record needs";

@@ -23,6 +23,7 @@ const MOST_CELLS = 1000;
  *
  * @param path of the sheet's XML
  * @returns of formulas the first thousand
+ * @throws {Error} where the sheet has no end
  */
 export async function sheetMarks(path: string): Promise<SheetMarks> {
   const marks: SheetMarks = { withoutValue: [], mergedDown: [] };
@@ -55,14 +56,17 @@ function inValue(tag: { name: string } | null | undefined): boolean {
   return /^(?:.*:)?[vt]$/.test(tag?.name ?? "");
 }
 
+/** Whether there is anything to look for; and whether the sheet is there to its end, which the library does not ask. */
 async function holdsMarks(path: string): Promise<boolean> {
+  let holds = false;
   let before = "";
   for await (const piece of createReadStream(path, { highWaterMark: 1 << 20, encoding: "latin1" })) {
     const text = before + (piece as string);
-    if (/<(?:\w+:)?(?:f[\s/>]|mergeCell\s)/.test(text)) return true;
-    before = text.slice(-40);
+    holds ||= /<(?:\w+:)?(?:f[\s/>]|mergeCell\s)/.test(text);
+    before = text.slice(-200);
   }
-  return false;
+  if (!/<\/(?:\w+:)?worksheet\s*>\s*(?:<!--.*-->\s*)?$/s.test(before)) throw new Error("a sheet ends in the middle");
+  return holds;
 }
 
 /** The reference of a merged range as a cell merged over rows; none where it is over columns only. */
