@@ -55,7 +55,8 @@ function opinionInWords({ value, identification, partSeen, why, who, when }: Dec
 }
 
 /**
- * Lays the view `stated_records`: what is interpreted. Without a correction it is the records as read.
+ * Lays the view `stated_records`: what is interpreted. Without a correction it is the records as read,
+ * what is withheld of a place standing with what was coarsened.
  *
  * @param inForce as `decisionsInForce` gives them
  */
@@ -63,7 +64,8 @@ export async function layStatedRecords(
   database: Database,
   inForce: ReadonlyMap<string, RecordDecision>,
 ): Promise<void> {
+  await database.run(sqlBeside(import.meta.url, "withheld-places.sql"));
   const corrected = [...inForce.values()].some(({ corrections }) => Object.keys(corrections).length > 0);
   if (corrected) await database.run(sqlBeside(import.meta.url, "stated-records.sql"));
-  else await database.run("CREATE OR REPLACE VIEW stated_records AS SELECT * FROM raw_records");
+  else await database.run("CREATE OR REPLACE VIEW stated_records AS SELECT * FROM withheld_places");
 }

@@ -66,6 +66,8 @@ const TITLES: Readonly<Record<string, string>> = Object.freeze({
   decision_without_record: "ruling on a record that is not there",
   caste_contradiction: "two castes that exclude each other",
   unexpected_place_season: "unexpected here and now",
+  evidence_missing: "evidence does not show what settles the name",
+  share_far_from_neighbours: "far more of a scarce taxon than others around",
   caste_unread_words: "words on caste that are not in the vocabulary",
 });
 

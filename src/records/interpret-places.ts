@@ -1,6 +1,7 @@
 import type { Database } from "../engine/database.ts";
 import { datumShiftAt } from "../geodesy/accuracy.ts";
 import type { GridId } from "../grids/grid.ts";
+import { centreOf } from "../grids/squares.ts";
 import { NoteRows } from "./note-rows.ts";
 import { isUnplaced, type Place, type PlaceFields, type PlacingRules } from "./place.ts";
 import { readPlace } from "./read-place.ts";
@@ -110,6 +111,7 @@ function pushPlace(
     hectad.code === null ? { code: null, reason: hectad.reason } : supportedSquare(place, 2_000, rules.minimumOverlap);
   const atHalf = tetrad.code === null && place.shape.kind === "circle" ? supportedSquare(place, 2_000, 0.5) : tetrad;
   const grid: GridId = place.territory.grid.id;
+  const [longitude, latitude] = centreOfPlace(place);
   const row: Record<keyof typeof COLUMNS, Cell> = {
     place_id: id,
     refused: null,
@@ -121,8 +123,8 @@ function pushPlace(
     tetrad_reason: tetrad.code === null ? tetrad.reason : null,
     tetrad_at_half: atHalf.code,
     visit_place: visitPlace(place),
-    longitude: place.longitude,
-    latitude: place.latitude,
+    longitude,
+    latitude,
     radius_m: place.shape.kind === "circle" ? place.shape.radius : null,
     size_m: place.shape.kind === "square" ? place.shape.square.size : null,
     read_from: place.from,
@@ -131,6 +133,11 @@ function pushPlace(
     near_line: nearLine(place),
   };
   for (const name of Object.keys(COLUMNS) as (keyof typeof COLUMNS)[]) rows[name].push(row[name]);
+}
+
+/** The middle of what is known: of the square where the text named one, for a text may give its corner. */
+function centreOfPlace({ territory, shape, longitude, latitude }: Place): [longitude: number, latitude: number] {
+  return shape.kind === "square" ? territory.grid.unproject(centreOf(shape.square)) : [longitude, latitude];
 }
 
 /** Whether a point is nearer to a 2 km line than the datum's shift may be off there. */

@@ -9,6 +9,8 @@ import { radiusOf } from "./radius.ts";
 import { mayBeThousands, statedNumber } from "./stated-number.ts";
 
 const WGS84 = "EPSG:4326";
+/** Systems of eastings and northings that are mistaken for each other: those of the islands' national grids. */
+export const NATIONAL_PROJECTIONS = ["EPSG:27700", "EPSG:29903", "EPSG:2157"] as const;
 const SIZES: readonly SquareSize[] = [10_000, 1_000, 100, 10, 1];
 
 /**
@@ -41,13 +43,7 @@ export function placeFromProjected(fields: PlaceFields, rules: PlacingRules): Pl
   const territory = position && rules.territories.find((candidate) => candidate.holds(position[0], position[1]));
   const point = position && territory && projectOn(territory.grid, position[0], position[1]);
   if (position === undefined || territory === undefined || point === undefined)
-    return unplaced(
-      "outside_territories",
-      "easting",
-      both,
-      `lie in no territory of the atlas when read in ${crs}`,
-      "check them, and the source's crs",
-    );
+    return outside(rules, crs, easting, northing, both);
   const size = squareSizeOf(easting, northing);
   const square =
     size === undefined || point.crs !== crs ? undefined : territory.grid.squareAt({ crs, easting, northing }, size);
@@ -77,6 +73,29 @@ export function placeFromProjected(fields: PlaceFields, rules: PlacingRules): Pl
     blur,
     notes,
   };
+}
+
+/** What might be meant by numbers in no territory: those of another country's grid. Proposed, never used. */
+function outside(rules: PlacingRules, crs: string, easting: number, northing: number, both: string): Unplaced {
+  const fitting = NATIONAL_PROJECTIONS.find((other) => {
+    const position = other === crs ? undefined : toWgs84(other, easting, northing);
+    return position !== undefined && rules.territories.some(({ holds }) => holds(...position));
+  });
+  if (fitting !== undefined)
+    return unplaced(
+      "projection_offset",
+      "easting",
+      both,
+      `lie in no territory of the atlas when read in ${crs}, but would in ${fitting}, ${coordinateSystem(fitting).name}`,
+      "correct the place if they are of that system, or the source's crs if all are",
+    );
+  return unplaced(
+    "outside_territories",
+    "easting",
+    both,
+    `lie in no territory of the atlas when read in ${crs}`,
+    "check them, and the source's crs",
+  );
 }
 
 function toWgs84(crs: string, easting: number, northing: number): [number, number] | undefined {

@@ -27,7 +27,14 @@ export function radiusOf(
   return { radius, from };
 }
 
-function statedRadius(text: string, notes: PlaceNote[]): number | undefined {
+/**
+ * The uncertainty a record states, in metres; undefined where it states none or none that can be.
+ *
+ * @param text of coordinateUncertaintyInMeters
+ * @param notes where something is to be said, a note is added
+ * @example statedRadius("250", []) // => 250
+ */
+export function statedRadius(text: string, notes: PlaceNote[]): number | undefined {
   if (text.trim() === "") return undefined;
   const grouped = mayBeThousands(text);
   const metres = grouped ? Number(text.trim().replaceAll(/[+,]/g, "")) : statedNumber(text);

@@ -1,3 +1,4 @@
+import { besideReference } from "./beside-reference.ts";
 import { isUnplaced, type Place, type PlaceFields, type PlacingRules, type Unplaced, unplaced } from "./place.ts";
 import { placeFromCoordinates } from "./place-from-coordinates.ts";
 import { placeFromProjected } from "./place-from-projected.ts";
@@ -12,7 +13,7 @@ export function readPlace(fields: PlaceFields, rules: PlacingRules): Place | Unp
   const notes = [];
   if (fields.gridReference !== "") {
     const place = placeFromReference(fields.gridReference, rules);
-    if (!isUnplaced(place)) return place;
+    if (!isUnplaced(place)) return withNotes(place, besideReference(place, fields, rules));
     notes.push(place.refused);
     if (fields.decimalLatitude === "" && fields.easting === "") return { refused: place.refused, notes: [] };
   }

@@ -27,6 +27,7 @@ export const REASONS: Readonly<Record<string, string>> = Object.freeze({
   datum_unknown: "datum is not known",
   crs_not_stated: "no coordinate system is stated",
   easting_northing_unreadable: "easting and northing cannot be read",
+  projection_offset: "easting and northing of another coordinate system",
   generalised_without_size: "coarsened to a cell of unknown size",
   excluded: "fossil, captive, cultivated or released",
   contradictory_castes: "two castes that exclude each other",

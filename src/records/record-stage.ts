@@ -18,15 +18,7 @@ import type { PlacingRules, PlacingTerritory } from "./place.ts";
 import { layTogether, type ReadFile } from "./raw-records.ts";
 
 /** Tables the record stage leaves; `openRecords` lays the view `records` over the first five. */
-export const RECORD_TABLES = [
-  "record_keys",
-  "places",
-  "dates",
-  "names",
-  "kinds",
-  "kind_castes",
-  "findings",
-] as const;
+export const RECORD_TABLES = ["record_keys", "places", "dates", "names", "kinds", "kind_castes", "findings"] as const;
 
 /** Tables nothing needs after this stage: they hold most of its memory. */
 const PASSING_TABLES = [
@@ -107,7 +99,8 @@ export function placingTerritories(scheme: Scheme): PlacingTerritory[] {
   });
 }
 
-function placingRules(scheme: Scheme): Map<string, PlacingRules> {
+/** What the settings say about placing, for each source by its id. */
+export function placingRules(scheme: Scheme): Map<string, PlacingRules> {
   const territories = placingTerritories(scheme);
   const { placing, sources } = scheme.settings;
   return new Map(

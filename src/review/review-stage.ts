@@ -1,6 +1,6 @@
 import { type Database, sqlBeside } from "../engine/database.ts";
 import { openTables } from "../engine/saved-tables.ts";
-import { layDecisions } from "../records/decided-records.ts";
+import { layDecisions, layStatedRecords } from "../records/decided-records.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { REVIEW_FINDINGS } from "./check.ts";
 import { CHECKS } from "./checks/index.ts";
@@ -28,6 +28,8 @@ export async function reviewRecords(
 ): Promise<void> {
   await fillSeverities(database, scheme);
   await layDecisions(database, scheme.decisions);
+  await layStatedRecords(database, scheme.decisions);
+  await database.run(sqlBeside(import.meta.url, "placed-records.sql"));
   await database.run(REVIEW_FINDINGS);
   const { severity } = scheme.settings.checks;
   const asked = CHECKS.filter(({ name }) => severity[name] !== "off");

@@ -49,7 +49,7 @@ describe("easting and northing", () => {
   it("read in the wrong system lie outside, and say in which they were read", () => {
     // ITM numbers of Dublin read as Irish Grid lie in the North Sea.
     expect(refused(fields({ easting: "715830", northing: "734697" }), rules({ crs: "EPSG:29903" }))).toMatchObject({
-      check: "outside_territories",
+      check: "projection_offset",
     });
     expect(refused(fields({ easting: "1e12", northing: "5" }), british).check).toBe("outside_territories");
     expect(refused(fields({ easting: "TQ", northing: "5" }), british).check).toBe("easting_northing_unreadable");

@@ -1,0 +1,39 @@
+-- Rows beside another of the same recorder, place and year whose day is this one's month and whose month is this one's day.
+-- The one whose date more of the recorder's records in the source have is taken for right; where neither has more, both are asked about.
+-- In: list_neighbours, placed_records, record_texts, review_findings. Out: findings of day_and_month_exchanged.
+WITH beside AS (
+  SELECT record_no, before_no AS mate_no FROM list_neighbours WHERE before_recorder = recorder
+  UNION
+  SELECT record_no, after_no FROM list_neighbours WHERE after_recorder = recorder
+),
+dated AS (
+  SELECT record_no, source, recorder, longitude, latitude, reach_m, counts, first_day, DATE '1970-01-01' + first_day AS date
+  FROM placed_records WHERE first_day = last_day AND recorder <> ''
+),
+pairs AS (
+  SELECT b.record_no, min(b.mate_no) AS mate_no, row.source, row.recorder, row.first_day, mate.first_day AS mate_day
+  FROM beside AS b
+  JOIN dated AS row USING (record_no)
+  JOIN dated AS mate ON mate.record_no = b.mate_no
+  WHERE row.first_day <> mate.first_day AND row.counts AND {gap} <= {together_m}
+    AND year(row.date) = year(mate.date) AND month(row.date) = day(mate.date) AND day(row.date) = month(mate.date)
+  GROUP BY ALL
+),
+days AS (
+  SELECT d.source, d.recorder, d.first_day, count(*) AS records
+  FROM dated AS d
+  WHERE EXISTS (SELECT 1 FROM pairs AS p WHERE p.source = d.source AND p.recorder = d.recorder)
+  GROUP BY d.source, d.recorder, d.first_day
+)
+SELECT
+  p.record_no, 'eventDate' AS field, t.said_date AS value,
+  CASE WHEN own.records = other.records THEN t."recordedBy" || ', ' || least(t.said_date, m.said_date) ELSE '' END AS subject,
+  'the row beside it, of the same recorder and place, has the date ' || m.said_date || ': day and month may be exchanged in one of them' AS message,
+  'look at the list it comes from' AS way_out,
+  'eventDate=' || m.said_date AS proposal
+FROM pairs AS p
+JOIN days AS own ON own.source = p.source AND own.recorder = p.recorder AND own.first_day = p.first_day
+JOIN days AS other ON other.source = p.source AND other.recorder = p.recorder AND other.first_day = p.mate_day
+JOIN record_texts AS t USING (record_no)
+JOIN record_texts AS m ON m.record_no = p.mate_no
+WHERE own.records <= other.records

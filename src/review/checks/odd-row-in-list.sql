@@ -1,0 +1,31 @@
+-- Rows between two that agree with each other on recorder, day and place, and that differ from both in the day or the place.
+-- In: list_neighbours, placed_records, record_texts, review_findings. Out: findings of odd_row_in_list.
+WITH trios AS (
+  SELECT
+    row.record_no, before.record_no AS before_no,
+    row.first_day <> before.first_day OR row.last_day <> before.last_day AS other_day,
+    row.last_day < before.first_day OR row.first_day > before.last_day AS days_apart,
+    least({gap_before}, {gap_after}) AS gap_m
+  FROM list_neighbours AS l
+  JOIN placed_records AS row USING (record_no)
+  JOIN placed_records AS before ON before.record_no = l.before_no
+  JOIN placed_records AS after ON after.record_no = l.after_no
+  WHERE l.before_recorder = l.recorder AND l.after_recorder = l.recorder AND row.counts
+    AND before.first_day = after.first_day AND before.last_day = after.last_day AND {gap_around} <= {together_m}
+)
+SELECT
+  o.record_no,
+  CASE WHEN o.days_apart THEN 'eventDate' WHEN t."gridReference" <> '' THEN 'gridReference' WHEN t."decimalLatitude" <> '' THEN 'decimalLatitude' ELSE 'easting' END AS field,
+  CASE WHEN o.days_apart THEN t.said_date ELSE t.said_place END AS value,
+  '' AS subject,
+  CASE WHEN o.days_apart
+    THEN 'the rows before and after have the same recorder and place and the date ' || b.said_date
+    ELSE 'the rows before and after have the same recorder and date and lie together, ' || round(o.gap_m / 1000)::INTEGER || ' km from here, at ' || b.said_place
+  END AS message,
+  'look at the list it comes from' AS way_out,
+  CASE WHEN o.days_apart THEN 'eventDate=' || b.said_date WHEN b."gridReference" <> '' THEN 'gridReference=' || b."gridReference" ELSE '' END AS proposal
+FROM trios AS o
+JOIN record_texts AS t USING (record_no)
+JOIN record_texts AS b ON b.record_no = o.before_no
+WHERE ((o.days_apart AND o.gap_m <= {together_m}) OR (NOT o.other_day AND o.gap_m > {far_m}))
+  AND o.record_no NOT IN (SELECT record_no FROM review_findings WHERE check_name = 'place_slip')
