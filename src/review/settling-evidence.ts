@@ -16,7 +16,7 @@ type Sources = Pick<Scheme, "characters" | "accounts" | "taxa">;
  * The easiest evidence that settles a taxon in a caste: characters that settle and that the caste has, those that less
  * evidence can show first. Without such a character it is what the taxon's account asks for, as a photograph.
  *
- * @param caste id of the settings; empty where the record states none, then a character of any caste may settle it
+ * @param caste id of the settings; empty where the record states none, then only a character that all castes share can settle it
  * @returns undefined where the scheme says nothing
  * @example settlingEvidence(scheme, "invented-bohemicus", "male")?.words // "a specimen of the antenna: 3 equal to 5, not 3 shorter than 5 as in Bombus vestalis"
  */
@@ -39,7 +39,7 @@ export function partInWords(part: string): string {
 }
 
 function fits(castes: readonly string[], caste: string): boolean {
-  return caste === "" || castes.length === 0 || castes.includes(caste);
+  return castes.length === 0 || castes.includes(caste);
 }
 
 /** What the same part shows in the first look-alike of the account in which it differs. */

@@ -24,8 +24,8 @@ it("takes what less evidence can show before what needs more", () => {
   const some = { characters, accounts: new Map(), taxa: [] };
   expect(settlingEvidence(some, "a", "queen")?.words).toBe("a photograph of the hind leg: red");
   expect(settlingEvidence(some, "a", "male")?.words).toBe("a clear view of the face: red");
-  // A record that states no caste may be a male.
-  expect(settlingEvidence(some, "a", "")?.part).toBe("face");
+  // A record that states no caste may be no male.
+  expect(settlingEvidence(some, "a", "")?.part).toBe("hind-leg");
 });
 
 it("says what the account asks for where no character settles, and nothing where the scheme says nothing", () => {

@@ -2,7 +2,8 @@
 -- By the scheme's own list ("listed"): wherever they are. Without it, only where nothing short of a specimen settles the name
 -- in the caste stated, and a look-alike that it must be told from was reported within {near} km in the same decade.
 -- In: interpreted_records, record_evidence, review_squares, neighbouring_squares, settling (taxon_id, caste, level, words),
--- look_alikes (taxon_id, other_id), needed (place_in_list, taxon_id, caste, territory, level; empty text for any), review_findings.
+-- look_alikes (taxon_id, other_id: of taxa that a
+-- specimen alone settles in some caste), needed (place_in_list, taxon_id, caste, territory, level; empty text for any), review_findings.
 -- Out: lacking_evidence (record_no, taxon_id, caste, territory, hectad, level, needed_level, words, other_id, listed).
 CREATE OR REPLACE TABLE lacking_evidence AS
 WITH unasked AS (
@@ -10,7 +11,8 @@ WITH unasked AS (
     r.first_year // 10 AS decade, e.level
   FROM interpreted_records AS r
   JOIN record_evidence AS e USING (record_no)
-  WHERE r.status IN ('used', 'held') AND r.present AND NOT e.confirmed
+  WHERE r.taxon_id IN (SELECT taxon_id FROM look_alikes UNION SELECT taxon_id FROM needed)
+    AND r.status IN ('used', 'held') AND r.present AND NOT e.confirmed
     AND r.record_no NOT IN (SELECT record_no FROM review_findings WHERE check_name = 'unexpected_place_season')
 ),
 listed AS (
@@ -28,7 +30,7 @@ recorded AS (
 ),
 beside AS (
   SELECT p.taxon_id, p.grid, p.hectad, p.decade, min(l.other_id) AS other_id
-  FROM (SELECT DISTINCT taxon_id, grid, hectad, decade FROM unasked WHERE taxon_id IN (SELECT taxon_id FROM settling WHERE level = 3)) AS p
+  FROM (SELECT DISTINCT taxon_id, grid, hectad, decade FROM unasked) AS p
   JOIN review_squares AS q ON q.grid = p.grid AND q.hectad = p.hectad
   JOIN look_alikes AS l ON l.taxon_id = p.taxon_id
   JOIN neighbouring_squares AS n ON n.square_id = q.square_id

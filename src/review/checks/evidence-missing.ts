@@ -52,7 +52,8 @@ async function fillNeeds(database: Database, scheme: Scheme): Promise<void> {
     }),
   );
   await fill(database, "settling", ["taxon_id", "caste", "level", "words"], settling);
-  const looks = taxa.flatMap(({ taxonID }) =>
+  const bySpecimen = new Set(settling.filter(([, , level]) => level === 3).map(([taxonID]) => taxonID));
+  const looks = [...bySpecimen].flatMap((taxonID) =>
     (accounts.get(taxonID)?.front.look_alikes ?? []).flatMap(({ taxonID: other }) =>
       other === undefined ? [] : [[taxonID, other] as const],
     ),
