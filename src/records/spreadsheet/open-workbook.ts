@@ -36,6 +36,11 @@ export async function openWorkbook(path: string, folder: string): Promise<Workbo
     return `it would unpack to ${(contents.unpackedBytes / GIGABYTE).toFixed(1)} GB, more than ${MOST_UNPACKED / GIGABYTE} GB`;
   const files = await zipFiles(path, folder);
   if ("check" in files) return files.message;
+  const refused = files.remarks.find(({ value }) => value.startsWith("xl/"));
+  if (refused !== undefined) {
+    files.close();
+    return `${refused.value} ${refused.message}`;
+  }
   try {
     const take = async (name: string): Promise<string> => {
       const taken = await files.take(name);
