@@ -15,6 +15,6 @@ execFileSync(process.execPath, ["node_modules/typescript/bin/tsc", "-p", ".confi
   stdio: "inherit",
 });
 for (const path of readdirSync("src", { recursive: true, encoding: "utf8" })) {
-  if (/\.(sql|css|js)$/.test(path) && !/^(site|build[\\/]template)[\\/]|^launch\.js$/.test(path))
+  if (/\.(sql|css|html|js)$/.test(path) && !/^(site|build[\\/]template)[\\/]|^launch\.js$/.test(path))
     cpSync(join("src", path), join("dist", path));
 }

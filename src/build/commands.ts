@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Command, Option } from "commander";
 import { settingsReference } from "../scheme/settings-reference.ts";
+import { runReview, runTakeBack } from "./desk/review-command.ts";
 import { runFeedback, runLetters, runMerge, runPack } from "./review-commands.ts";
 import { PACKAGE_ROOT, runBuild, runCheck, runNew, runServe, runStart } from "./run-commands.ts";
 
@@ -93,6 +94,21 @@ function addReviewCommands(cli: Command): void {
     .description("write a review pack for somebody else to rule on: one page, and a CSV")
     .option("--names", "with the recorders' names")
     .action(runPack);
+  cli
+    .command("review")
+    .description("open the review desk: rule on records in a browser on this machine; it writes decisions.csv alone")
+    .addOption(CONTENT)
+    .addOption(new Option("--port <number>", "first port to try").default("4322"))
+    .addOption(MEMORY)
+    .addOption(QUIET)
+    .action(runReview);
+  cli
+    .command("take-back <id>")
+    .description("take back a ruling by its decisionID, or all of a batch by the batch's id")
+    .addOption(CONTENT)
+    .option("--who <role>", "your role or initials")
+    .option("--why <words>", "why, in words")
+    .action(runTakeBack);
   cli
     .command("merge <files...>")
     .description("take up rulings of worklists and packs that came back")

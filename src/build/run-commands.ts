@@ -64,13 +64,23 @@ export async function runCheck(options: Options): Promise<void> {
 
 /** Serves a built atlas until it is told to end. */
 export async function runServe(options: Options): Promise<void> {
-  const port = Number(options.port);
-  if (!Number.isInteger(port) || port < 0 || port > 65_535)
-    throw new Mistake("--port", `is ${options.port}`, "give a number from 0 to 65535");
-  const serving = await serve({ folder: options.out, port, base: options.base });
+  const serving = await serve({ folder: options.out, port: portOf(options), base: options.base });
   process.stdout.write(`${serving.address}\n`);
   process.stderr.write("Ctrl-C ends it.\n");
   await endOnSignal(serving);
+}
+
+/**
+ * The first port to try.
+ *
+ * @throws {Mistake} where it is no port
+ * @example portOf({ port: "4321" }) // => 4321
+ */
+export function portOf(options: Pick<Options, "port">): number {
+  const port = Number(options.port);
+  if (!Number.isInteger(port) || port < 0 || port > 65_535)
+    throw new Mistake("--port", `is ${options.port}`, "give a number from 0 to 65535");
+  return port;
 }
 
 /** Makes a new scheme's folder. */
@@ -101,7 +111,7 @@ export async function runStart(options: Options): Promise<void> {
 }
 
 /** Makes the records of the demonstration, which are not kept in the repository, unless they are there. */
-async function inventRecords({ content, progress }: { content: string; progress: Progress }): Promise<void> {
+export async function inventRecords({ content, progress }: { content: string; progress: Progress }): Promise<void> {
   if (content !== DEMONSTRATION || !existsSync(GENERATOR)) return;
   const inventing = progress.step("invent", "demonstration records");
   const { generateDemonstration } = (await import(pathToFileURL(GENERATOR).href)) as {
@@ -109,6 +119,22 @@ async function inventRecords({ content, progress }: { content: string; progress:
   };
   const { rows, isNew } = generateDemonstration();
   inventing.done(counted(rows, "row"), { reused: !isNew });
+}
+
+/**
+ * The scheme's folder of a command: the one named, else this folder, else `content`.
+ *
+ * @throws {Mistake} where it holds no atlas.yaml
+ */
+export function schemeFolder(options: Pick<Options, "content">): string {
+  const content = resolve(options.content ?? (existsSync("atlas.yaml") ? "." : "content"));
+  if (!existsSync(join(content, "atlas.yaml")))
+    throw new Mistake(
+      "atlas.yaml",
+      `is not in ${content}`,
+      "name the scheme's folder with --content, or make one with atlaswright new FOLDER",
+    );
+  return content;
 }
 
 /** The scheme's folder, a work folder of its own, and the log. */
@@ -119,15 +145,9 @@ export function prepare(options: Pick<Options, "content" | "memory" | "quiet">):
   progress: Progress;
   free: () => void;
 } {
-  const content = resolve(options.content ?? (existsSync("atlas.yaml") ? "." : "content"));
   if (options.memory !== undefined && !/^\d+(?:\.\d+)?\s*(?:[KMGT]i?B)$/i.test(options.memory))
     throw new Mistake("--memory", `is ${options.memory}`, "give a size such as 500MB or 2GB");
-  if (!existsSync(join(content, "atlas.yaml")))
-    throw new Mistake(
-      "atlas.yaml",
-      `is not in ${content}`,
-      "name the scheme's folder with --content, or make one with atlaswright new FOLDER",
-    );
+  const content = schemeFolder(options);
   const workFolder = resolve(
     ".build",
     `${basename(content)}-${createHash("sha256").update(content).digest("hex").slice(0, 8)}`,

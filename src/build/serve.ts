@@ -1,9 +1,10 @@
 import { createReadStream, type Stats, statSync } from "node:fs";
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import { join, resolve, sep } from "node:path";
 import { Mistake } from "../mistake.ts";
 import { parseByteRange } from "./byte-range.ts";
 import { contentTypeOf } from "./content-types.ts";
+import { listenOnFree } from "./listen.ts";
 
 export interface ServeOptions {
   /** The built atlas. */
@@ -24,8 +25,6 @@ export interface Serving {
   /** Ends it at once, open connections too. Calling it again does no harm. */
   close(): Promise<void>;
 }
-
-const HOST = "127.0.0.1";
 
 /**
  * Serves a built atlas to this machine only. Reads each file when it is asked for, so a rebuilt atlas shows at once.
@@ -65,29 +64,6 @@ export function endOnSignal(serving: Serving): Promise<void> {
   return new Promise((done) => {
     const end = (): void => void serving.close().then(done);
     for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.on(signal, end);
-  });
-}
-
-async function listenOnFree(server: Server, first: number, tries: number): Promise<number> {
-  for (let port = first; port < first + tries; port++) {
-    try {
-      return await listen(server, port);
-    } catch (error) {
-      if (!(error instanceof Error && "code" in error && error.code === "EADDRINUSE")) throw error;
-    }
-  }
-  const ports = tries === 1 ? `port ${first} is` : `ports ${first} to ${first + tries - 1} are`;
-  throw new Mistake("server", `cannot start: ${ports} in use`, "name another with --port");
-}
-
-function listen(server: Server, port: number): Promise<number> {
-  return new Promise((done, failed) => {
-    server.once("error", failed);
-    server.listen(port, HOST, () => {
-      server.removeListener("error", failed);
-      const address = server.address();
-      done(typeof address === "object" && address !== null ? address.port : port);
-    });
   });
 }
 

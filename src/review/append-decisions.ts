@@ -19,6 +19,8 @@ export interface Appended {
 /** The file as it stood before this process first wrote it is kept under this name in the scheme's `review` folder. */
 export const BACKUP = join("review", "decisions.csv.before");
 
+type Rulings = readonly NewDecision[] | ((before: readonly DecisionRow[]) => readonly NewDecision[]);
+
 const queues = new Map<string, Promise<unknown>>();
 const backedUp = new Set<string>();
 
@@ -28,19 +30,20 @@ const backedUp = new Set<string>();
  * between processes. It is replaced in one step, so that it is never half written.
  *
  * @param folder the scheme's folder
- * @param rulings each becomes a row with an id and the time of writing; whether its record exists is the caller's to know
+ * @param rulings each becomes a row with an id and the time of writing; whether its record exists is the caller's to know.
+ *   A function gets the rows that are there, read in the same turn
  * @returns rows as they will be read
  * @throws {Mistake} where the file cannot be read, or with these rulings could not be: nothing is written then
  * @example await appendDecisions("content", [{ recordKey: "walks:1", ruling: "use", … }])
  */
-export function appendDecisions(folder: string, rulings: readonly NewDecision[]): Promise<Appended> {
+export function appendDecisions(folder: string, rulings: Rulings): Promise<Appended> {
   const key = realpathSync(folder);
   const turn = (queues.get(key) ?? Promise.resolve()).catch(() => {}).then(() => appendNow(key, rulings));
   queues.set(key, turn);
   return turn;
 }
 
-async function appendNow(folder: string, rulings: readonly NewDecision[]): Promise<Appended> {
+async function appendNow(folder: string, rulings: Rulings): Promise<Appended> {
   mkdirSync(join(folder, "review"), { recursive: true });
   const free = await holdFile(join(folder, "review", "decisions.csv.held"));
   try {
@@ -48,7 +51,7 @@ async function appendNow(folder: string, rulings: readonly NewDecision[]): Promi
     const isThere = existsSync(file);
     const text = isThere ? readContent(folder, DECISIONS_FILE) : "";
     const before = parseDecisions(text);
-    const added = withIds(rulings, before);
+    const added = withIds(typeof rulings === "function" ? rulings(before) : rulings, before);
     const all = [...before, ...added];
     decisionsInForce(all);
     if (added.length === 0) return { added, all };

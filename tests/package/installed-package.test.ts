@@ -47,7 +47,9 @@ describe("the tarball", () => {
   });
 
   it("holds every file the program reads beside its own", () => {
-    const sources = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((path) => path.endsWith(".sql"));
+    const sources = readdirSync("src", { recursive: true, encoding: "utf8" }).filter(
+      (path) => /\.(sql|css|html)$/.test(path) && !/^(site|build[\\/]template)[\\/]/.test(path),
+    );
     expect(sources.filter((path) => !installed.packedFiles.includes(`dist/${path.replaceAll("\\", "/")}`))).toEqual([]);
   });
 });
