@@ -9,6 +9,7 @@ import { escapeHtml } from "./markdown.ts";
 import { type MethodCounts, methodStatements } from "./methods.ts";
 import { periodLabel } from "./period-label.ts";
 import type { TaxonNames } from "./taxon-names.ts";
+import { thankedRecorders } from "./thanks.ts";
 
 const INVENTED_NOTICE = "Invented records. The species are real; the scheme, places of recording and people are not.";
 
@@ -90,6 +91,7 @@ export async function atlasFile(
     effort_years: await database.rows(
       "SELECT year, visits, records FROM effort_years WHERE year IS NOT NULL ORDER BY year",
     ),
+    thanks: await thankedRecorders(database, scheme),
     methods: methodStatements(scheme, await methodCounts(database, taxa), names),
   };
 }

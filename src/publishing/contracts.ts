@@ -345,5 +345,6 @@ export const AtlasFile = z.strictObject({
   effort_season: z.array(count).length(36).describe("visits in thirds of the month"),
   effort_years: z.array(z.strictObject({ year, visits: count, records: count })),
   methods: z.array(MethodStatement),
+  thanks: z.array(z.string()).describe("recorders who are thanked by name, sorted; none unless the scheme says so"),
 });
 export type AtlasFile = z.infer<typeof AtlasFile>;

@@ -270,6 +270,17 @@ export const Settings = z.strictObject({
     })
     .default({ minimum_comparable_squares: 20, minimum_tetrad_share: 0.5 })
     .describe("when change may be judged"),
+  recorders: z
+    .strictObject({
+      acknowledged: z
+        .boolean()
+        .default(false)
+        .describe(
+          "true names the recorders of used records on the page about.md, in alphabetical order without counts, but for those of suppressed.csv; ask them first",
+        ),
+    })
+    .default({ acknowledged: false })
+    .describe("whether people are named; nobody is unless you say so"),
   excluded: z
     .strictObject({
       basis_of_record: z

@@ -17,6 +17,8 @@ export const SuppressedRow = z.object({
 
 /** Names that nobody is to be shown. */
 export interface SuppressedNames {
+  /** Their keys: what depends on them is made anew when these change. */
+  readonly keys: readonly string[];
   /**
    * Whether a name as a record writes it, of one person or of several, holds a suppressed one. Case, accents,
    * punctuation and the order of the words do not matter; where it is doubtful the answer is yes.
@@ -43,6 +45,7 @@ export function readSuppressedNames(folder: string): SuppressedNames {
 export function suppressedNames(names: readonly string[]): SuppressedNames {
   const suppressed = names.map((name) => recorderKey(name).split(" ")).filter(([first]) => first !== "");
   return {
+    keys: suppressed.map((words) => words.join(" ")),
     isSuppressed(name) {
       const words = new Set(recorderKey(name).split(" "));
       return suppressed.some((all) => all.every((word) => words.has(word)));

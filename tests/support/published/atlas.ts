@@ -80,6 +80,7 @@ export function atlasFile(
     },
     effort_season: effort,
     effort_years: years.map(({ year, records, visits }) => ({ year, records: records * 3, visits })),
+    thanks: [],
     methods: [
       { section: "Place", html: "<p>A reference to a 10 km square supports that square and no tetrad.</p>" },
       {
