@@ -28,7 +28,7 @@ export interface BuildOptions extends RunOptions {
  * @throws {Mistake} for what is wrong with the scheme's folder or the output folder
  */
 export async function buildAtlas({ out, base, ...options }: BuildOptions): Promise<Answer> {
-  refuseForeignFolder(out);
+  refuseForeignFolder(out, options.content);
   const measured = await measureScheme(options);
   try {
     const published = await publishStep(measured, options);

@@ -17,8 +17,10 @@ export async function main(words: readonly string[]): Promise<void> {
 // A reader that has seen enough, as in "| head", is no failure.
 for (const stream of [process.stdout, process.stderr])
   stream.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code !== "EPIPE") throw error;
-    process.exit();
+    process.exit(error.code === "EPIPE" ? undefined : tellEnding(error));
   });
+
+// What fails while nobody waits for it, as a stream on a full disk does, ends like everything else.
+process.on("uncaughtException", (error) => process.exit(tellEnding(error)));
 
 await main(process.argv.slice(2));

@@ -1,5 +1,6 @@
 import { CommanderError } from "commander";
 import { Mistake } from "../mistake.ts";
+import { diskFault } from "./disk-faults.ts";
 
 /** How the program ends. */
 export const EXIT = Object.freeze({
@@ -7,7 +8,7 @@ export const EXIT = Object.freeze({
   done: 0,
   /** Our bug: something failed that should not. */
   failed: 1,
-  /** The user's mistake: a setting, a file, an option. Nothing was written. */
+  /** The user's mistake: a setting, a file, an option, a full disk. The last atlas is as it was. */
   mistake: 2,
   /** `check` found records that are held back until somebody decides. */
   blocked: 3,
@@ -20,8 +21,9 @@ export const EXIT = Object.freeze({
  */
 export function tellEnding(error: unknown): number {
   if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.mistake;
-  if (error instanceof Mistake) {
-    process.stderr.write(`${error.message}\n`);
+  const mistake = error instanceof Mistake ? error : diskFault(error);
+  if (mistake !== undefined) {
+    process.stderr.write(`${mistake.message}\n`);
     return EXIT.mistake;
   }
   if (error instanceof Error && /^Out of Memory Error/.test(error.message)) {

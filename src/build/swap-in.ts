@@ -78,24 +78,36 @@ export function healSwap(target: string): SwapPlaces {
  * Refuses a target that may not be replaced. Call it before a long build, so that the refusal comes first.
  *
  * @param target as for `swapIn`; one that does not exist, or is empty, is fine
- * @throws Mistake when it is a file, holds the current folder, or holds files and no marker
+ * @param scheme the scheme's folder, which must neither lie in the target nor keep what is private there
+ * @throws Mistake when it is a file, a link to nothing, holds the current folder or the scheme's, is its review folder, or
+ *   holds files and no marker
  * @example refuseForeignFolder("content") // throws Mistake "output content holds files that atlaswright did not make; …"
  */
-export function refuseForeignFolder(target: string): void {
+export function refuseForeignFolder(target: string, scheme?: string): void {
   const real = followLink(resolve(target));
-  if (!existsSync(real)) return;
-  if (!lstatSync(real).isDirectory()) throw new Mistake("output", `${target} is a file`, "name a folder with --out");
-  if (contains(real, process.cwd())) {
-    throw new Mistake("output", `${target} holds the current folder`, "name a folder inside it with --out");
+  const refuse = (found: string, wayOut: string) => {
+    throw new Mistake("output", `${target} ${found}`, wayOut);
+  };
+  if (scheme !== undefined) {
+    const content = followLink(resolve(scheme));
+    if (contains(real, content))
+      refuse("holds the scheme's folder, which a build would replace", "name another folder with --out");
+    if (contains(join(content, "review"), real))
+      refuse("is where what is private is kept", "name a folder outside the scheme's review folder with --out");
   }
+  if (!existsSync(real)) {
+    if (lstatSync(real, { throwIfNoEntry: false })?.isSymbolicLink() === true)
+      refuse("is a link to nothing", "make the folder it points to, or name another with --out");
+    return;
+  }
+  if (!lstatSync(real).isDirectory()) refuse("is a file", "name a folder with --out");
+  if (contains(real, process.cwd())) refuse("holds the current folder", "name a folder inside it with --out");
   const names = readdirSync(real);
-  if (names.length > 0 && !names.includes(MARKER)) {
-    throw new Mistake(
-      "output",
-      `${target} holds files that atlaswright did not make`,
+  if (names.length > 0 && !names.includes(MARKER))
+    refuse(
+      "holds files that atlaswright did not make",
       "name a new or empty folder with --out, or empty this one yourself",
     );
-  }
 }
 
 /** Renames where both are on one file system, else copies to `partial` first, so that `to` is always whole. */
@@ -104,7 +116,13 @@ function moveWhole(from: string, to: string, partial: string): void {
     renameSync(from, to);
   } catch (error) {
     if (!(error instanceof Error && "code" in error && error.code === "EXDEV")) throw error;
-    cpSync(from, partial, { recursive: true });
+    try {
+      cpSync(from, partial, { recursive: true });
+    } catch (failure) {
+      // The other disk may be full: what was begun there only takes more of it.
+      remove(partial);
+      throw failure;
+    }
     renameSync(partial, to);
     remove(from);
   }

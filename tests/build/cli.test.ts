@@ -91,9 +91,9 @@ describe("a mistake", () => {
     ["new in a folder that holds something", ["new", "scheme"], /^scheme is not empty; name a new or empty folder\n$/],
     ["new without a folder", ["new"], /missing required argument 'folder'/],
     [
-      "an output folder of somebody else's",
+      "the scheme's own folder as output",
       ["build", "--content", "scheme", "--out", "scheme"],
-      /^output .*scheme holds files that atlaswright did not make; /,
+      /^output .*scheme holds the scheme's folder, which a build would replace; /,
     ],
   ])("exits with 2 and says so on stderr alone: %s", async (_, words, message) => {
     const folder = schemeIn(makeTemporaryFolder());
