@@ -5,6 +5,18 @@
 -- look_alikes (taxon_id, other_id: of taxa that a
 -- specimen alone settles in some caste), needed (place_in_list, taxon_id, caste, territory, level; empty text for any), review_findings.
 -- Out: lacking_evidence (record_no, taxon_id, caste, territory, hectad, level, needed_level, words, other_id, listed).
+CREATE OR REPLACE TABLE look_alikes_near AS
+WITH reported AS (
+  SELECT DISTINCT r.taxon_id, r.grid, r.hectad, r.first_year // 10 AS decade
+  FROM interpreted_records AS r
+  WHERE r.status IN ('used', 'held') AND r.present AND r.taxon_id IN (SELECT other_id FROM look_alikes)
+),
+squared AS (SELECT r.taxon_id, q.square_id, r.decade FROM reported AS r JOIN review_squares AS q USING (grid, hectad))
+SELECT DISTINCT s.taxon_id, q.grid, q.hectad, s.decade
+FROM squared AS s
+JOIN neighbouring_squares AS n USING (square_id)
+JOIN review_squares AS q ON q.square_id = n.other_id;
+
 CREATE OR REPLACE TABLE lacking_evidence AS
 WITH unasked AS (
   SELECT r.record_no, r.taxon_id, CASE WHEN contains(r.castes, '|') THEN '' ELSE r.castes END AS caste, r.territory, r.grid, r.hectad,
@@ -22,20 +34,12 @@ listed AS (
     ON n.taxon_id = u.taxon_id AND (n.caste = '' OR n.caste = u.caste) AND (n.territory = '' OR n.territory = u.territory)
   GROUP BY u.record_no
 ),
-recorded AS (
-  SELECT DISTINCT r.taxon_id, q.square_id, r.first_year // 10 AS decade
-  FROM interpreted_records AS r
-  JOIN review_squares AS q ON q.grid = r.grid AND q.hectad = r.hectad
-  WHERE r.status IN ('used', 'held') AND r.present AND r.taxon_id IN (SELECT other_id FROM look_alikes)
-),
 beside AS (
-  SELECT p.taxon_id, p.grid, p.hectad, p.decade, min(l.other_id) AS other_id
-  FROM (SELECT DISTINCT taxon_id, grid, hectad, decade FROM unasked) AS p
-  JOIN review_squares AS q ON q.grid = p.grid AND q.hectad = p.hectad
-  JOIN look_alikes AS l ON l.taxon_id = p.taxon_id
-  JOIN neighbouring_squares AS n ON n.square_id = q.square_id
-  JOIN recorded AS o ON o.taxon_id = l.other_id AND o.square_id = n.other_id AND o.decade = p.decade
-  GROUP BY p.taxon_id, p.grid, p.hectad, p.decade
+  SELECT u.taxon_id, u.grid, u.hectad, u.decade, min(l.other_id) AS other_id
+  FROM (SELECT DISTINCT taxon_id, grid, hectad, decade FROM unasked) AS u
+  JOIN look_alikes AS l USING (taxon_id)
+  JOIN look_alikes_near AS n ON n.taxon_id = l.other_id AND n.grid = u.grid AND n.hectad = u.hectad AND n.decade = u.decade
+  GROUP BY u.taxon_id, u.grid, u.hectad, u.decade
 )
 SELECT u.record_no, u.taxon_id, u.caste, u.territory, u.hectad, u.level, coalesce(l.needed_level, s.level) AS needed_level, s.words, b.other_id,
   l.record_no IS NOT NULL AS listed
