@@ -31,18 +31,20 @@ const WORDS: readonly (readonly [RecordField, readonly string[]])[] = [
   ["occurrenceID", ["record id", "record key", "record number", "id"]],
 ];
 
+/** Words that mean something else in company: "site name", "phone number", "how long". */
+const ALONE: readonly string[] = ["name", "id", "number", "art", "long", "tag", "leg", "gr", "mes", "soort", "note"];
+
 /**
  * The fields a header may stand for by its words.
  *
  * @example fieldsByWords("Site_name") // => ["locality"]
  */
 export function fieldsByWords(header: string): RecordField[] {
-  const words = ` ${header
+  const words = header
     .replaceAll(/(\p{Ll})(\p{Lu})/gu, "$1 $2")
     .toLowerCase()
     .replaceAll(/[^\p{L}\p{N}]+/gu, " ")
-    .trim()} `;
-  return [
-    ...new Set(WORDS.filter(([, some]) => some.some((word) => words.includes(` ${word} `))).map(([field]) => field)),
-  ];
+    .trim();
+  const has = (word: string) => (ALONE.includes(word) ? words === word : ` ${words} `.includes(` ${word} `));
+  return [...new Set(WORDS.filter(([, some]) => some.some(has)).map(([field]) => field))];
 }
