@@ -5,7 +5,7 @@ import { centreOf } from "../grids/squares.ts";
 import { NoteRows } from "./note-rows.ts";
 import { isUnplaced, type Place, type PlaceFields, type PlacingRules } from "./place.ts";
 import { readPlace } from "./read-place.ts";
-import { type SettledPlace, settleDisguises } from "./settle-disguises.ts";
+import { disguiseNote, type SettledPlace, settleDisguises } from "./settle-disguises.ts";
 import { type Support, supportedSquare, visitPlace } from "./supported-squares.ts";
 
 const FIELDS = [
@@ -67,7 +67,9 @@ export async function interpretPlaces(database: Database, rulesOf: ReadonlyMap<s
           continue;
         }
         const settled = disguises.meet({ id, source, place });
-        if (settled !== undefined) pushPlace(rows, settled, rules);
+        if (settled === undefined) continue;
+        notes.add(id, disguiseNote(settled));
+        pushPlace(rows, settled, rules);
       }
       filler.add(rows);
     },
@@ -75,7 +77,9 @@ export async function interpretPlaces(database: Database, rulesOf: ReadonlyMap<s
   const last = emptyRows();
   for (const settled of disguises.rest()) {
     const rules = rulesOf.get(settled.source);
-    if (rules !== undefined) pushPlace(last, settled, rules);
+    if (rules === undefined) continue;
+    notes.add(settled.id, disguiseNote(settled));
+    pushPlace(last, settled, rules);
   }
   filler.add(last);
   filler.done();

@@ -1,4 +1,4 @@
-import type { Place } from "./place.ts";
+import type { Place, PlaceNote } from "./place.ts";
 import { type Disguise, squareInDisguise } from "./square-in-disguise.ts";
 
 /** Below this chance a point on a square's centre or corner is taken for the square without asking its source. */
@@ -48,6 +48,26 @@ export function settleDisguises(): { meet(found: FoundPlace): SettledPlace | und
     },
     rest: () => settleWaiting(waiting, candidates),
   };
+}
+
+/**
+ * Says of a point that it was taken for the square it stands for.
+ *
+ * @returns a note; none for places that are no square in disguise
+ * @example disguiseNote({ …, inDisguise: true }).map(({ check }) => check) // => ["square_in_disguise"]
+ */
+export function disguiseNote({ inDisguise, place: { territory, shape, from } }: SettledPlace): PlaceNote[] {
+  if (!inDisguise || shape.kind !== "square") return [];
+  return [
+    {
+      check: "square_in_disguise",
+      severity: "note",
+      field: from === "coordinates" ? "decimalLatitude" : "easting",
+      value: "",
+      message: `is the middle or the corner of the square ${territory.grid.format(shape.square)}, and was taken for that square`,
+      wayOut: "give the square as a grid reference, or a point as fine as it is known",
+    },
+  ];
 }
 
 /** Places among which chance would have spread those in disguise: the source's points, or its squares of one size. */
