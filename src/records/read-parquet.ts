@@ -1,3 +1,4 @@
+import { rmSync } from "node:fs";
 import type { Database } from "../engine/database.ts";
 import { sqlText } from "../engine/database.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
@@ -29,6 +30,8 @@ export async function readParquet(database: Database, file: ParquetToRead): Prom
   try {
     return await readWhole(aside, file);
   } catch (error) {
+    // A column that is broken and not used may show only after the others were written.
+    rmSync(file.target, { force: true });
     const fault = (error instanceof Error ? error.message : "unknown fault").split("\n")[0];
     const finding = fileFinding(file.name, {
       check: "file_damaged",

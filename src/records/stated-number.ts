@@ -7,7 +7,10 @@
  * @example statedNumber(" 51,4778 ") // => 51.4778
  */
 export function statedNumber(text: string): number | undefined {
-  const plain = text.trim().replace(/^−/, "-").replace(/^\+(?=[\d.,])/, "");
+  const plain = text
+    .trim()
+    .replace(/^−/, "-")
+    .replace(/^\+(?=[\d.,])/, "");
   const pointed = plain.includes(".") ? plain : plain.replace(",", ".");
   if (!/^-?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/.test(pointed)) return undefined;
   const number = Number(pointed);

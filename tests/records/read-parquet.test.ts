@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { sqlText } from "../../src/engine/database.ts";
@@ -80,5 +80,24 @@ describe("a Parquet file", () => {
     expect(reading.parts.flatMap(({ result }) => told(result))).toContain("row 1: no_known_column");
     const empty = await read(`SELECT 'a' AS "scientificName" WHERE false`);
     expect(empty.parts.flatMap(({ result }) => told(result))).toEqual(["row 1: no_rows"]);
+  });
+});
+
+describe("a Parquet file with a broken column that is not used", () => {
+  it("is damaged as a whole, and leaves no rows that are not counted", async () => {
+    const folder = makeTemporaryFolder();
+    const path = join(folder, "made.parquet");
+    await database().run(
+      `COPY (SELECT 'Bombus pratorum' AS "scientificName", 'weather of day ' || i AS weather FROM range(40) AS t(i)) TO ${sqlText(path)} (FORMAT parquet, COMPRESSION uncompressed)`,
+    );
+    const bytes = readFileSync(path);
+    // What stands before the column's first value says how long its page is.
+    const value = bytes.indexOf("weather of day 0");
+    bytes.fill(0, value - 24, value);
+    const { parts, rows } = await readBytes(database(), "walks.parquet", bytes, {}, folder);
+    expect(parts.map(({ result }) => [result.records, told(result)])).toEqual([[0, ["row 1: file_damaged"]]]);
+    expect(rows).toEqual([]);
+    const written = readdirSync(folder, { recursive: true }).map(String);
+    expect(written.filter((name) => name.endsWith("rows.parquet"))).toEqual([]);
   });
 });
