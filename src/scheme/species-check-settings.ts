@@ -100,6 +100,7 @@ export const EvidenceSettings = z.strictObject({
 /** When somebody's share of a taxon is far from their neighbours'. */
 export const ShareSettings = z.strictObject({
   minimum_records: z.int().min(3).default(10).describe("records of the taxon a set must hold"),
+  within_km: z.number().positive().default(30).describe("how far away others count as neighbours"),
   minimum_others: z.int().min(1).default(50).describe("records of others around, in the same years, to compare with"),
   scarce_below: z
     .number()
