@@ -98,6 +98,63 @@ describe("a file", () => {
     expect(reading.rows).toEqual([{ row: 2, scientificName: "Bombus pratorum", year: "2020" }]);
   });
 
+  it("may be UTF-16 without a mark", async () => {
+    const text = "scientificName\tlocality\r\nBombus pratorum\tᚠ 🐝\r\n";
+    const little = Buffer.from(text, "utf16le");
+    for (const [encoding, bytes] of [
+      ["utf-16le", little],
+      ["utf-16be", Buffer.from(little).swap16()],
+    ] as const) {
+      const reading = await read(bytes);
+      expect(reading.encoding).toBe(encoding);
+      expect(reading.rows).toEqual([{ row: 2, scientificName: "Bombus pratorum", locality: "ᚠ 🐝" }]);
+    }
+  });
+
+  it.each(["latin-1", "iso-8859-1", "windows-1252"])(
+    "is read as Windows-1252 where the settings say %s",
+    async (encoding) => {
+      const reading = await read(latin("scientificName,locality\nBombus pratorum,Sk\u00e5ne \u0096 Ystad\n"), {
+        encoding,
+      });
+      expect(reading.rows[0]?.locality).toBe("Skåne – Ystad");
+    },
+  );
+
+  it("may have titles and comments before its header, which are told and counted as rows", async () => {
+    const reading = await read(
+      '# by nobody\nWalks of the county, "2021"\n\nscientificName;eventDate;decimalLatitude\nBombus pratorum;2021;51,4778\n',
+    );
+    expect(reading).toMatchObject({ headerRow: 4, delimiter: ";", how: "UTF-8, semicolon, LF, header in row 4" });
+    expect(reading.rows).toEqual([
+      { row: 5, scientificName: "Bombus pratorum", eventDate: "2021", decimalLatitude: "51,4778" },
+    ]);
+    expect(told(reading)).toEqual(["row 4: rows_before_header"]);
+  });
+
+  it("has its header where the settings say", async () => {
+    const text = "scientificName,year\nName,Jahr\nBombus pratorum,2020\n";
+    const reading = await read(text, { header_row: 2, columns: { scientificName: "Name", year: "Jahr" } });
+    expect(reading.rows).toEqual([{ row: 3, scientificName: "Bombus pratorum", year: "2020" }]);
+  });
+
+  it("may have no header, its columns named by number in the settings", async () => {
+    const settings = { header_row: 0, columns: { scientificName: "#1", eventDate: "#3" } };
+    const reading = await read("Bombus pratorum,TQ38,2020\nBombus lucorum,TQ37,2021\n", settings);
+    expect(reading).toMatchObject({ records: 2, headerRow: 0, how: "UTF-8, comma, LF, no header" });
+    expect(reading.rows).toEqual([
+      { row: 1, scientificName: "Bombus pratorum", eventDate: "2020" },
+      { row: 2, scientificName: "Bombus lucorum", eventDate: "2021" },
+    ]);
+    expect(reading.unmapped).toEqual([{ header: "#2", values: ["TQ38", "TQ37"] }]);
+  });
+
+  it("may have 200 columns", async () => {
+    const headers = Array.from({ length: 200 }, (_, index) => (index === 150 ? "scientificName" : `c${index}`));
+    const reading = await read(`${headers.join(",")}\n${headers.map((header) => `of ${header}`).join(",")}\n`);
+    expect(reading.rows).toEqual([{ row: 2, scientificName: "of scientificName" }]);
+  });
+
   it("counts rows as a spreadsheet does: a cell may hold line breaks, and blank rows count", async () => {
     const reading = await read('scientificName,locality\n\nBombus pratorum,"a\nb"\n\n\nBombus lucorum,c\n');
     expect(reading.rows).toEqual([
@@ -250,6 +307,24 @@ const cell = fc
     maxLength: 12,
   })
   .map((text) => text.replaceAll("\0", "").replaceAll("\uFEFF", "").trim());
+
+describe("a file at which the database stumbles", () => {
+  // The database takes one space before a quotation mark for nothing, and several for text with the mark in it.
+  it("has spaces before quotation marks", async () => {
+    for (const spaces of ["", " ", "  ", "   "]) {
+      const reading = await read(`scientificName,locality\n${spaces}"a, b",${spaces}"c"\n`);
+      expect(reading.rows).toEqual([{ row: 2, scientificName: "a, b", locality: "c" }]);
+    }
+  });
+
+  // DuckDB 1.5.6 fails here by an error of its own that no later statement outlives ("access index 1 within vector of size 1").
+  it("ends with a character that is not of ASCII behind a quotation mark, and has a column that is not used", async () => {
+    const reading = await read('weather,locality\nsun,"a"\nrain,"b"\u201d');
+    expect(reading).toMatchObject({ records: 2, read: 1, rescued: [3] });
+    expect(reading.rows.map(({ locality }) => locality)).toEqual(["a", 'b"\u201d']);
+    expect(await database().rows("SELECT 1 AS one")).toEqual([{ one: 1 }]);
+  });
+});
 
 describe("laws", () => {
   it("any table comes back as it was written, by RFC 4180, in every encoding and line ending", async () => {

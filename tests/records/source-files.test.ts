@@ -30,6 +30,14 @@ describe("files of records", () => {
       );
   });
 
+  it("may be folders: one that is named, and by a pattern those that say they are archives", () => {
+    const folder = folderOf("records/a.csv");
+    for (const name of ["records/walks", "records/others"]) mkdirSync(join(folder, name));
+    writeFileSync(join(folder, "records/walks/meta.xml"), "<archive/>");
+    expect(namesOf(folder, "records/others")).toEqual(["records/others"]);
+    expect(namesOf(folder, "records/*")).toEqual(["records/a.csv", "records/walks"]);
+  });
+
   it("belong to one source", () => {
     const folder = folderOf("records/a.csv");
     const both = [source({ id: "one", files: "records/a.csv" }), source({ id: "two", files: "records/*.csv" })];

@@ -46,6 +46,21 @@ describe("a text file", () => {
     expect(await factsOf(content)).toMatchObject(facts);
   });
 
+  it.each([
+    ["in UTF-16 without a mark, little end first", Buffer.from("name,year\r\n", "utf16le"), "utf-16le"],
+    ["in UTF-16 without a mark, big end first", Buffer.from("name,year\r\n", "utf16le").swap16(), "utf-16be"],
+    ["with NUL here and there", "name,year\na\0b\0,2020\n", "utf-8"],
+    ["of NUL", Buffer.alloc(64), "utf-8"],
+  ])("that is %s is told by its bytes", async (_, content, encoding) => {
+    expect(await factsOf(content)).toMatchObject({ encoding, byteOrderMark: false });
+  });
+
+  it("tells of several spaces before a quotation mark, across any border of the pieces it is read in", async () => {
+    expect((await factsOf('a, "b"\n')).spacedMark).toBe(false);
+    for (const before of [4_194_301, 4_194_302, 4_194_303, 4_194_304])
+      expect((await factsOf(`${"a".repeat(before)}  "b"\n`)).spacedMark).toBe(true);
+  });
+
   it("is told by its content", async () => {
     // SHA-256 of "abc": FIPS 180-2, appendix B.1.
     expect((await factsOf("abc")).sha256).toBe("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
