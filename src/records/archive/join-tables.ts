@@ -1,8 +1,9 @@
-import { type Database, sqlBeside } from "../../engine/database.ts";
+import type { Database } from "../../engine/database.ts";
 import type { RecordField } from "../../scheme/settings.ts";
 import { FROM_PARENT, fieldOf, filledFields } from "./filled-groups.ts";
 import { fieldsOf, type LoadedTable } from "./load-table.ts";
 import { DETERMINATION } from "./record-columns.ts";
+import { statement } from "./statement.ts";
 import { tableQuery } from "./table-view.ts";
 
 /** Generations of events looked through are two to the power of this; more are only found where parents go in circles. */
@@ -36,9 +37,9 @@ export async function layCore(database: Database, kind: "event" | "taxon", table
   const names = ["core_id", ...[...fields].map((field) => `"${field}"`)];
   const linked = kind === "event" && table.files.some(({ links }) => links.has("parentEventID"));
   const columns = [...names, ...(linked ? ['"link_parentEventID"'] : [])].join(", ");
-  await database.run(sqlBeside(import.meta.url, "core.sql").replace("{columns}", () => columns));
+  await database.run(statement("core.sql", { columns }));
   if (!linked) return;
-  await database.run(sqlBeside(import.meta.url, "parent-events.sql"));
+  await database.run(statement("parent-events.sql", {}));
   const step = inheritance(fields);
   for (let steps = 0; steps < MOST_STEPS; steps += 1) {
     const [left] = await database.rows<{ events: number }>(
@@ -57,7 +58,7 @@ function inheritance(fields: ReadonlySet<RecordField>): string {
     'e."link_parentEventID"',
     ...[...fields].map((field) => `${filled.get(field) ?? fieldOf(own, field)} AS "${field}"`),
   ];
-  return sqlBeside(import.meta.url, "inherit-from-parents.sql").replace("{columns}", () => columns.join(", "));
+  return statement("inherit-from-parents.sql", { columns: columns.join(", ") });
 }
 
 /** Makes one row a record id of the determinations. */
@@ -65,20 +66,21 @@ export async function layDeterminations(database: Database, records: LoadedTable
   const columns = (alias: string, fields: ReadonlySet<RecordField>) =>
     DETERMINATION.map((field) => `${fieldOf({ alias, fields }, field)} AS "${field}"`).join(", ");
   await database.run(
-    sqlBeside(import.meta.url, "determinations.sql")
-      .replace("{row_columns}", () => columns(VIEWS.determinations, fieldsOf(rows)))
-      .replace("{own_columns}", () => columns("o", fieldsOf(records)))
-      .replace("{latest_columns}", () => DETERMINATION.map((field) => `ranked."${field}"`).join(", ")),
+    statement("determinations.sql", {
+      row_columns: columns(VIEWS.determinations, fieldsOf(rows)),
+      own_columns: columns("o", fieldsOf(records)),
+      latest_columns: DETERMINATION.map((field) => `ranked."${field}"`).join(", "),
+    }),
   );
 }
 
 /** Makes one row a record id of the media. */
 export async function layMedia(database: Database): Promise<void> {
-  await database.run(sqlBeside(import.meta.url, "media.sql"));
+  await database.run(statement("media.sql", {}));
 }
 
 /** Makes one row an event of what surveys say of their lists. */
 export async function laySurveys(database: Database, rows: LoadedTable): Promise<void> {
   const said = fieldOf({ alias: VIEWS.surveys, fields: fieldsOf(rows) }, "isTaxonomicScopeFullyReported");
-  await database.run(sqlBeside(import.meta.url, "surveys.sql").replace("{said}", () => said));
+  await database.run(statement("surveys.sql", { said }));
 }

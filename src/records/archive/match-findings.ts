@@ -1,8 +1,9 @@
-import { type Database, sqlBeside } from "../../engine/database.ts";
+import type { Database } from "../../engine/database.ts";
 import type { FileFinding, Severity } from "../finding.ts";
 import { remarkFinding } from "./archive-remark.ts";
 import { VIEWS } from "./join-tables.ts";
 import type { LoadedTable } from "./load-table.ts";
+import { statement } from "./statement.ts";
 
 /** So many rows are named one by one; of more, their number is told. */
 const MOST_NAMED = 100;
@@ -53,9 +54,7 @@ export async function repeatedIds(
 }
 
 function query(database: Database, file: string, tables: Record<string, string>): Promise<MatchRow[]> {
-  let statement = sqlBeside(import.meta.url, file).replace("{most}", String(MOST_NAMED));
-  for (const [name, table] of Object.entries(tables)) statement = statement.replace(`{${name}}`, table);
-  return database.rows<MatchRow>(statement);
+  return database.rows<MatchRow>(statement(file, { ...tables, most: String(MOST_NAMED) }));
 }
 
 function findings(table: LoadedTable, rows: readonly MatchRow[], remark: MatchRemark): FileFinding[] {

@@ -35,7 +35,7 @@ export function parseXml(text: string, watcher: XmlWatcher): void {
     const last = open.pop();
     if (last !== undefined) watcher.close(last.tag, last.content);
   };
-  reader.write(text).close();
+  reader.write(text.replaceAll("\0", "\uFFFD")).close();
 }
 
 /** No description of an archive is longer, in bytes. */

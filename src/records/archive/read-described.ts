@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { sqlBeside, sqlText } from "../../engine/database.ts";
+import { sqlText } from "../../engine/database.ts";
 import type { RecordField } from "../../scheme/settings.ts";
 import { aboutRecords } from "../about-file.ts";
 import { nothingRead } from "../file-read.ts";
@@ -15,6 +15,7 @@ import { locate } from "./locate.ts";
 import { planArchive } from "./plan-archive.ts";
 import { type RecordColumns, recordColumns } from "./record-columns.ts";
 import { rowKind } from "./row-types.ts";
+import { statement } from "./statement.ts";
 import { termName } from "./terms.ts";
 
 /** Reads the records of an archive by its description: one part for each file of records. */
@@ -75,11 +76,12 @@ async function writePart(
   const usable = columns.size === 0 ? 0 : read.read + read.rescued.length;
   if (usable > 0)
     await database.run(
-      sqlBeside(import.meta.url, "archive-records.sql")
-        .replace("{columns}", () => [...columns].map(([field, value]) => `${value} AS "${field}"`).join(", "))
-        .replace("{joins}", () => joins)
-        .replace("{location}", String(location))
-        .replace("{target}", () => sqlText(join(folder, parquet))),
+      statement("archive-records.sql", {
+        columns: [...columns].map(([field, value]) => `${value} AS "${field}"`).join(", "),
+        joins,
+        location: String(location),
+        target: sqlText(join(folder, parquet)),
+      }),
     );
   const records = read.read + read.rescued.length + read.unreadable;
   const mapping = { columns: placesOf(columns), unknown: [], unused: [], repeated: [], missing: [] };

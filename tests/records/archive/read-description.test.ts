@@ -83,6 +83,7 @@ describe("a description", () => {
     ["entities", '<!DOCTYPE a [<!ENTITY b "c">]><archive xmlns="http://rs.tdwg.org/dwc/text/"/>', "document type"],
     ["an undefined entity", archive("<core rowType='&evil;'/>"), "entity"],
     ["an unclosed element", '<archive xmlns="http://rs.tdwg.org/dwc/text/"><core>', "Unclosed"],
+    ["a character that is none", archive("<core rowType='&#0;'/>"), "character entity"],
     ["an undefined prefix", "<a:archive/>", "namespace"],
     ["another root", "<html/>", "first element is html"],
     ["nothing", "", "it is empty"],

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { useDatabase } from "../reading.ts";
-import { readFiles } from "./archives.ts";
-import { bytesOf, damagedArchives } from "./mutated-archives.ts";
+import { readFiles } from "./archive/archives.ts";
+import { bytesOf, damagedArchives } from "./archive/mutated-archives.ts";
+import { useDatabase } from "./reading.ts";
 
 const database = useDatabase();
 

@@ -252,6 +252,18 @@ describe("an occurrence core", () => {
     expect(await licences({ licence: "CC-BY-4.0" })).toEqual(["CC0", undefined]);
   });
 
+  it("takes what looks like a part of a statement for text", async () => {
+    const nasty = "it's {joins} {target} {0} $1 \\ \u{1F41D}";
+    const more = `<field term="http://rs.tdwg.org/dwc/terms/locality" default="${nasty}"/>`;
+    const files = archive(TWO, { more });
+    const { rows } = await read({
+      ...files,
+      "meta.xml": String(files["meta.xml"]).replace("<archive", '<archive metadata="eml.xml"'),
+      "eml.xml": `<eml><dataset><intellectualRights>${nasty}</intellectualRights></dataset></eml>`,
+    });
+    expect(rows[0]).toMatchObject({ locality: nasty, license: nasty });
+  });
+
   it("takes a date format as a hint only", async () => {
     const attributes = 'dateFormat="DD-MM-YYYY" ignoreHeaderLines="1"';
     const { rows, findings } = await read(archive(`${HEADER}o1,Bombus,03-04-2021\n`, { attributes }));
