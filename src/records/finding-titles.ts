@@ -58,7 +58,6 @@ const TITLES: Readonly<Record<string, string>> = Object.freeze({
   square_in_disguise: "point that stands for a square",
   region_disagrees: "stated region and place disagree",
   reference_in_text: "grid reference in a text",
-  licence_stricter: "licence allows less than the atlas's",
   licence_unknown: "licence that is not known here",
   recorded_after_identified: "recorded after it was identified",
   same_id_other_record: "one id on records that differ",

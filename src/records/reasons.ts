@@ -31,6 +31,7 @@ export const REASONS: Readonly<Record<string, string>> = Object.freeze({
   generalised_without_size: "coarsened to a cell of unknown size",
   excluded: "fossil, captive, cultivated or released",
   contradictory_castes: "two castes that exclude each other",
+  licence_stricter: "its licence allows less than the atlas's",
   decision_record_changed: "says something else than when it was ruled on",
   held_by_ruling: "held by a ruling",
   left_out: "left out by a ruling",
