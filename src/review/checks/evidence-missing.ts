@@ -1,6 +1,6 @@
 import { type Database, sqlBeside } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
-import { addFindings, type Check } from "../check.ts";
+import { addFindings, type Check, type CheckContext } from "../check.ts";
 import { layNeighbours } from "../neighbouring-squares.ts";
 import { EVIDENCE, layEvidence, levelOf } from "../record-evidence.ts";
 import { settlingEvidence } from "../settling-evidence.ts";
@@ -18,29 +18,31 @@ export const evidenceMissing: Check = {
   name: "evidence_missing",
   severity: "ask",
   asks: "Does the evidence of a record show what its taxon and caste need? Asked where the scheme lists it; noted where only a specimen settles the name and a look-alike lives near.",
-  async find({ database, scheme }) {
-    await layEvidence(database, scheme);
-    await layNeighbours(database, scheme, NEAR_KM);
-    await fillNeeds(database, scheme);
-    await database.run(sqlBeside(import.meta.url, "evidence-missing.sql").replaceAll("{near}", String(NEAR_KM)));
-    const { name } = evidenceMissing;
-    for (const severity of ["ask", "note"] as const)
-      await addFindings(
-        database,
-        { name, severity },
-        `SELECT l.record_no, 'evidence' AS field, h.words AS value, t.name || ' in ' || coalesce(l.hectad, l.territory) AS subject,
-           CASE WHEN l.listed THEN 'rests on ' || h.words || '; for this taxon the scheme asks for ' || n.words
-             ELSE 'rests on ' || h.words || '; ' || o.name || ' was reported within ${NEAR_KM} km in the same decade, and only a specimen tells them apart' END AS message,
-           coalesce(l.words, n.words) AS way_out, '' AS proposal
-         FROM lacking_evidence AS l
-         JOIN evidence_words AS h ON h.level = l.level
-         JOIN evidence_words AS n ON n.level = l.needed_level
-         JOIN taxon_names AS t ON t.taxon_id = l.taxon_id
-         LEFT JOIN taxon_names AS o ON o.taxon_id = l.other_id
-         WHERE l.listed = ${severity === "ask"} ORDER BY l.record_no`,
-      );
-  },
+  find,
 };
+
+async function find({ database, scheme }: CheckContext): Promise<void> {
+  await layEvidence(database, scheme);
+  await layNeighbours(database, scheme, NEAR_KM);
+  await fillNeeds(database, scheme);
+  await database.run(sqlBeside(import.meta.url, "evidence-missing.sql").replaceAll("{near}", String(NEAR_KM)));
+  const { name } = evidenceMissing;
+  for (const severity of ["ask", "note"] as const)
+    await addFindings(
+      database,
+      { name, severity },
+      `SELECT l.record_no, 'evidence' AS field, h.words AS value, t.name || ' in ' || coalesce(l.hectad, l.territory) AS subject,
+         CASE WHEN l.listed THEN 'rests on ' || h.words || '; for this taxon the scheme asks for ' || n.words
+           ELSE 'rests on ' || h.words || '; ' || o.name || ' was reported within ${NEAR_KM} km in the same decade, and only a specimen tells them apart' END AS message,
+         coalesce(l.words, n.words) AS way_out, '' AS proposal
+       FROM lacking_evidence AS l
+       JOIN evidence_words AS h ON h.level = l.level
+       JOIN evidence_words AS n ON n.level = l.needed_level
+       JOIN taxon_names AS t ON t.taxon_id = l.taxon_id
+       LEFT JOIN taxon_names AS o ON o.taxon_id = l.other_id
+       WHERE l.listed = ${severity === "ask"} ORDER BY l.record_no`,
+    );
+}
 
 async function fillNeeds(database: Database, scheme: Scheme): Promise<void> {
   const { taxa, settings, accounts } = scheme;

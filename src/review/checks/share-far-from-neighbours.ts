@@ -25,36 +25,38 @@ export const shareFarFromNeighbours: Check = {
   name: "share_far_from_neighbours",
   severity: "ask",
   asks: "Does a recorder or a source report a scarce taxon far oftener than others around in the same years? One question for all of its records of that taxon.",
-  async find(context) {
-    const { database, scheme } = context;
-    const rules = scheme.settings.checks.shares;
-    await layNeighbours(database, scheme, rules.within_km);
-    await fillSources(context);
-    const values: Record<string, number> = { ...rules, years: scheme.settings.checks.unexpected.years };
-    await database.run(
-      sqlBeside(import.meta.url, "set-shares.sql").replaceAll(/\{(\w+)\}/g, (whole, name: string) =>
-        String(values[name] ?? whole),
-      ),
-    );
-    const sets = await database.rows<SetOfRecords>("SELECT * FROM set_shares ORDER BY kind, who, taxon_id");
-    const apart = sharesApart(
-      sets.map(({ records, of_taxon, expected }) => ({ records, ofTaxon: of_taxon, expected })),
-      { times: rules.times, falseShare: rules.false_share },
-    );
-    await fillApart(
-      context,
-      sets.filter((_, index) => apart[index] === true),
-    );
-    await addFindings(
-      database,
-      shareFarFromNeighbours,
-      `SELECT s.record_no, 'scientificName' AS field, a.name AS value, a.subject, a.message, a.way_out, '' AS proposal
-       FROM sets_apart AS a
-       JOIN share_records AS s ON s.taxon_id = a.taxon_id AND CASE a.kind WHEN 'recorder' THEN s.recorder ELSE s.source END = a.who
-       ORDER BY s.record_no, a.subject`,
-    );
-  },
+  find,
 };
+
+async function find(context: CheckContext): Promise<void> {
+  const { database, scheme } = context;
+  const rules = scheme.settings.checks.shares;
+  await layNeighbours(database, scheme, rules.within_km);
+  await fillSources(context);
+  const values: Record<string, number> = { ...rules, years: scheme.settings.checks.unexpected.years };
+  await database.run(
+    sqlBeside(import.meta.url, "set-shares.sql").replaceAll(/\{(\w+)\}/g, (whole, name: string) =>
+      String(values[name] ?? whole),
+    ),
+  );
+  const sets = await database.rows<SetOfRecords>("SELECT * FROM set_shares ORDER BY kind, who, taxon_id");
+  const apart = sharesApart(
+    sets.map(({ records, of_taxon, expected }) => ({ records, ofTaxon: of_taxon, expected })),
+    { times: rules.times, falseShare: rules.false_share },
+  );
+  await fillApart(
+    context,
+    sets.filter((_, index) => apart[index] === true),
+  );
+  await addFindings(
+    database,
+    shareFarFromNeighbours,
+    `SELECT s.record_no, 'scientificName' AS field, a.name AS value, a.subject, a.message, a.way_out, '' AS proposal
+     FROM sets_apart AS a
+     JOIN share_records AS s ON s.taxon_id = a.taxon_id AND CASE a.kind WHEN 'recorder' THEN s.recorder ELSE s.source END = a.who
+     ORDER BY s.record_no, a.subject`,
+  );
+}
 
 async function fillSources({ database, scheme }: CheckContext): Promise<void> {
   const { sources } = scheme.settings;

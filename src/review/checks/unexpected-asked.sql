@@ -1,7 +1,8 @@
--- The records that are unexpected, with the numbers of each reason. A confirmed record is not asked about.
+-- The records that are unexpected, with the numbers of each reason. A confirmed record is not asked about, and what an
+-- earlier check asked of a record's place or date is not asked again: one look at it settles both.
 -- In: observations, record_days, doubtful_places, place_shares (place_no, share, visits, reports), season_factors
 -- (taxon_no, band, week, factor), days_outside, region_support, record_evidence, review_taxa (taxon_no, taxon_id, all_year),
--- quiet_records (record_no: says nothing of season). Out: unexpected_records.
+-- quiet_records (record_no: says nothing of season), review_findings. Out: unexpected_records.
 CREATE OR REPLACE TABLE unexpected_records AS
 WITH placed AS (
   SELECT o.record_no, o.taxon_no, o.square_id, o.slab, o.territory, p.place_no, s.share, s.visits, s.reports, r.visits AS region_visits,
@@ -18,6 +19,10 @@ dated AS (
   LEFT JOIN days_outside AS x USING (taxon_no, caste, band, day)
   LEFT JOIN season_factors AS w ON w.taxon_no = d.taxon_no AND w.band = d.band AND w.week = (d.day - 1) // 7
 ),
+asked_before AS (
+  SELECT record_no, bool_or(field IN ('gridReference', 'decimalLatitude', 'easting')) AS place, bool_or(field = 'eventDate') AS date
+  FROM review_findings WHERE severity <> 'note' GROUP BY record_no
+),
 reasons AS (
   SELECT coalesce(p.record_no, d.record_no) AS record_no, coalesce(p.taxon_no, d.taxon_no) AS taxon_no, p.* EXCLUDE (record_no, taxon_no),
     d.* EXCLUDE (record_no, taxon_no),
@@ -29,7 +34,8 @@ SELECT r.*, t.taxon_id, t.all_year, coalesce(r.caste, '') AS stated_caste, e.lev
 FROM reasons AS r
 JOIN review_taxa AS t USING (taxon_no)
 JOIN record_evidence AS e USING (record_no)
-WHERE (r.far OR r.off_season OR r.first) AND NOT e.confirmed
+LEFT JOIN asked_before AS b USING (record_no)
+WHERE ((r.far OR r.first) AND NOT coalesce(b.place, false) OR r.off_season AND NOT coalesce(b.date, false)) AND NOT e.confirmed
 ORDER BY r.record_no;
 
 -- How far the nearest square with the taxon is, by others and in those years.

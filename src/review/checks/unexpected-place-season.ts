@@ -1,10 +1,11 @@
-import { type Database, sqlBeside } from "../../engine/database.ts";
+import { sqlBeside } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { addFindings, type Check, type CheckContext } from "../check.ts";
 import { layNeighbours } from "../neighbouring-squares.ts";
 import { layEvidence } from "../record-evidence.ts";
 import { layExpectedShares } from "./expected-shares.ts";
 import { writeUnexpected } from "./unexpected-findings.ts";
+import { layQuietRecords, layUnexpectedInputs } from "./unexpected-inputs.ts";
 
 /** Mean diameter of the Earth in kilometres, as in neighbouring-squares.ts. */
 const EARTH_DIAMETER_KM = 2 * 6371.0088;
@@ -34,27 +35,29 @@ export const unexpectedPlaceSeason: Check = {
   name: "unexpected_place_season",
   severity: "ask",
   asks: "Is a taxon reported where or when others around did not report it? A reason with its numbers each: far from other records, outside the recorded season, first for a territory, evidence that does not show the part that settles it.",
-  async find(context) {
-    const { database, scheme } = context;
-    await fillInputs(context);
-    await layEvidence(database, scheme);
-    await layNeighbours(database, scheme, Math.max(...scheme.settings.checks.unexpected.rings_km));
-    const run = (file: string) => database.run(withSettings(sqlBeside(import.meta.url, file), scheme));
-    await run("unexpected-observations.sql");
-    await run("unexpected-place.sql");
-    await run("unexpected-season.sql");
-    await layExpectedShares(database, scheme);
-    await layQuietRecords(database, scheme);
-    await run("unexpected-asked.sql");
-    await writeUnexpected(database, scheme);
-    for (const severity of ["ask", "note"] as const)
-      await addFindings(
-        database,
-        { name: "unexpected_place_season", severity },
-        `SELECT record_no, field, value, subject, message, way_out, '' AS proposal FROM unexpected_findings WHERE severity = '${severity}' ORDER BY record_no`,
-      );
-  },
+  find,
 };
+
+async function find(context: CheckContext): Promise<void> {
+  const { database, scheme } = context;
+  await layUnexpectedInputs(context);
+  await layEvidence(database, scheme);
+  await layNeighbours(database, scheme, Math.max(...scheme.settings.checks.unexpected.rings_km));
+  const run = (file: string) => database.run(withSettings(sqlBeside(import.meta.url, file), scheme));
+  await run("unexpected-observations.sql");
+  await run("unexpected-place.sql");
+  await run("unexpected-season.sql");
+  await layExpectedShares(database, scheme);
+  await layQuietRecords(database, scheme);
+  await run("unexpected-asked.sql");
+  await writeUnexpected(database, scheme);
+  for (const severity of ["ask", "note"] as const)
+    await addFindings(
+      database,
+      { name: "unexpected_place_season", severity },
+      `SELECT record_no, field, value, subject, message, way_out, '' AS proposal FROM unexpected_findings WHERE severity = '${severity}' ORDER BY record_no`,
+    );
+}
 
 function withSettings(sql: string, { settings }: Scheme): string {
   const rules = settings.checks.unexpected;
@@ -69,79 +72,4 @@ function withSettings(sql: string, { settings }: Scheme): string {
     diameter: EARTH_DIAMETER_KM,
   };
   return sql.replaceAll(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole));
-}
-
-async function fillInputs({ database, scheme }: CheckContext): Promise<void> {
-  const { taxa, checklist, settings } = scheme;
-  const numberOf = new Map(taxa.map(({ taxonID }, index) => [taxonID, index]));
-  const allYear = new Set(settings.checks.unexpected.all_year);
-  const pairs = taxa.flatMap(({ taxonID }) =>
-    [taxonID, ...checklist.ancestors(taxonID)].map(
-      (above) => [numberOf.get(taxonID) ?? 0, numberOf.get(above) ?? 0] as const,
-    ),
-  );
-  const rings = settings.checks.unexpected.rings_km.toSorted((a, b) => a - b);
-  await fill(
-    database,
-    "review_taxa",
-    { taxon_no: "integer", taxon_id: "text", all_year: "boolean" },
-    {
-      taxon_no: taxa.map((_, index) => index),
-      taxon_id: taxa.map(({ taxonID }) => taxonID),
-      all_year: taxa.map(({ taxonID }) => allYear.has(taxonID)),
-    },
-  );
-  await fill(
-    database,
-    "counts_for",
-    { taxon_no: "integer", for_no: "integer" },
-    {
-      taxon_no: pairs.map(([taxon]) => taxon),
-      for_no: pairs.map(([, above]) => above),
-    },
-  );
-  await fill(
-    database,
-    "target_sources",
-    { source: "text" },
-    {
-      source: settings.sources.filter(({ aim }) => aim === "target species").map(({ id }) => id),
-    },
-  );
-  await fill(
-    database,
-    "rings",
-    { ring: "integer", from_km: "double", to_km: "double" },
-    {
-      ring: rings.map((_, index) => index),
-      from_km: rings.map((_, index) => rings[index - 1] ?? -1),
-      to_km: rings,
-    },
-  );
-}
-
-async function fill(
-  database: Database,
-  table: string,
-  types: Parameters<Database["fill"]>[1],
-  columns: Record<string, (string | number | boolean)[]>,
-): Promise<void> {
-  const filler = await database.fill(table, types);
-  filler.add(columns);
-  filler.done();
-}
-
-/** Records whose words say that they are no sign of season: a dead bee, a nest. */
-async function layQuietRecords(database: Database, { settings }: Scheme): Promise<void> {
-  const words = settings.checks.unexpected.no_season_words
-    .map((word) => word.replaceAll(/[^\p{L}\p{N} -]/gu, ""))
-    .filter(Boolean);
-  await database.run("CREATE OR REPLACE TABLE quiet_records (record_no INTEGER)");
-  if (words.length === 0) return;
-  await database.run(
-    `INSERT INTO quiet_records SELECT record_no FROM record_texts
-     WHERE record_no IN (SELECT d.record_no FROM record_days AS d JOIN days_outside AS o USING (taxon_no, caste, band, day) WHERE o.outside <> 0)
-       AND regexp_matches(lower("occurrenceRemarks" || ' ' || "lifeStage"), $pattern)`,
-    { pattern: `\\b(${words.map((word) => word.toLowerCase()).join("|")})\\b` },
-  );
 }
