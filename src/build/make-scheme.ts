@@ -6,7 +6,8 @@ import { Mistake } from "../mistake.ts";
 const TEMPLATE = fileURLToPath(new URL("../../src/build/template/", import.meta.url));
 
 /** Written here and not kept in the template, since npm leaves files of this name out of packages. */
-const IGNORED = "# Findings quote the records: they are for the scheme's own eyes.\nreview/\n";
+const IGNORED =
+  "# Findings quote the records, and the list names people: they are for the scheme's own eyes.\nreview/\nsuppressed.csv\n";
 
 /**
  * Makes a new scheme's folder from the template, which builds as it stands.

@@ -58,7 +58,7 @@ export function sensitiveStatements(scheme: Scheme, names: ReadonlyMap<string, T
   const entries = scheme.sensitive.map((entry) => {
     const name = escapeHtml(names.get(entry.taxonID)?.vernacularName ?? entry.taxonID);
     const scope = scopeInWords(entry, scheme.settings);
-    return `<li><b>${name}</b>${scope === "" ? "" : ` (${escapeHtml(scope)})`}: ${levelInWords(entry.level)}. ${escapeHtml(sentence(entry.reason))} To be looked at again by ${entry.reviewDate}.</li>`;
+    return `<li><b>${name}</b>${scope === "" ? "" : ` (${escapeHtml(scope)})`}: ${levelInWords(entry.level)}. ${escapeHtml(sentence(entry.reason))} To be looked at again by ${dayInWords(entry.reviewDate)}.</li>`;
   });
   return [
     "Records that could do harm are shown no finer than the scheme’s list allows: the square is cut off at that size, never moved. A record whose place is withheld is on no map and still counts in seasons, years and totals. Every map, count, sentence and table is made from the records as they are shown.",
@@ -68,6 +68,11 @@ export function sensitiveStatements(scheme: Scheme, names: ReadonlyMap<string, T
     "A record shown coarser than it is known makes a visit of its own and covers no square for another species; so what else is told of a square does not lead to it.",
     `<ul>${entries.join("")}</ul>`,
   ];
+}
+
+function dayInWords(date: string): string {
+  const options = { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" } as const;
+  return new Date(`${date}T00:00:00Z`).toLocaleDateString("en-GB", options).replaceAll(" ", "\u00a0");
 }
 
 /** A text of the list as a sentence, with its full stop. */

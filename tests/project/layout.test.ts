@@ -28,8 +28,8 @@ const ABOUT_THE_WHOLE = ["content", "data", "golden", "package", "project", "ref
 /** Tests of scripts stand in folders of their own. */
 const OF_SCRIPTS: Readonly<Record<string, string>> = { scripts: "scripts", demonstration: "scripts/demonstration" };
 
-/** What may be tested together: a folder's laws, what befalls it, its docstrings' examples, or all under its own name. */
-const OF_A_FOLDER = ["laws", "faults", "examples"];
+/** What may be tested together: a folder's laws, what befalls it, what it lets slip, its docstrings' examples, or all under its own name. */
+const OF_A_FOLDER = ["laws", "faults", "examples", "leak"];
 
 /** Lines above which a file holds more than one thing. A contract is read whole and may be longer. */
 const LONGEST = 300;
