@@ -60,18 +60,21 @@ async function licenceOf(
   return typeof taken === "string" ? dataSetLicence(taken) : "";
 }
 
+/** A file of records, its number among them, its columns, and what is said of the archive as a whole. */
+interface PartToWrite {
+  file: LoadedFile;
+  location: number;
+  columns: RecordColumns;
+  about: FileFinding[];
+  how: string;
+}
+
 async function writePart(
   { source, folder }: RecordsInput,
   { database }: Reading,
-  {
-    file,
-    location,
-    columns: { columns, joins },
-    about,
-    how,
-  }: { file: LoadedFile; location: number; columns: RecordColumns; about: FileFinding[]; how: string },
+  { file, location, columns: { columns, joins }, about, how }: PartToWrite,
 ): Promise<ReadPart> {
-  const { name, look, read } = file;
+  const { name, read } = file;
   const parquet = `rows-${location}.parquet`;
   const usable = columns.size === 0 ? 0 : read.read + read.rescued.length;
   if (usable > 0)
@@ -84,25 +87,26 @@ async function writePart(
       }),
     );
   const records = read.read + read.rescued.length + read.unreadable;
-  const mapping = { columns: placesOf(columns), unknown: [], unused: [], repeated: [], missing: [] };
-  const header = { row: look.shape.headers, headers: file.fields.unused.map(({ term }) => termName(term)) };
   const result = {
+    ...(usable > 0 ? read : { ...read, read: 0, rescued: [], unreadable: records }),
     fields: [...columns.keys()],
     records,
-    ...(usable > 0 ? read : { ...read, read: 0, rescued: [], unreadable: records }),
     numbering: "column" as const,
-    findings: [
-      ...about,
-      ...unusedTerms(file),
-      ...aboutRecords(name, { records, header, mapping, constants: source.constants }),
-      ...file.findings,
-    ],
+    findings: [...about, ...aboutPart(file, records, columns, source), ...file.findings],
     how,
     unmapped: unmappedTerms(file),
   };
   return { name, parquet, result };
 }
 
-function placesOf(columns: ReadonlyMap<RecordField, string>): Map<RecordField, number> {
-  return new Map([...columns.keys()].map((field, place) => [field, place]));
+function aboutPart(
+  file: LoadedFile,
+  records: number,
+  columns: ReadonlyMap<RecordField, string>,
+  { constants }: RecordsInput["source"],
+): FileFinding[] {
+  const places = new Map([...columns.keys()].map((field, place) => [field, place]));
+  const mapping = { columns: places, unknown: [], unused: [], repeated: [], missing: [] };
+  const header = { row: file.look.shape.headers, headers: file.fields.unused.map(({ term }) => termName(term)) };
+  return [...unusedTerms(file), ...aboutRecords(file.name, { records, header, mapping, constants })];
 }
