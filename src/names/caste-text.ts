@@ -101,8 +101,7 @@ function countTokens(tokens: readonly Token[]): CasteCount[] {
 
 function tokensOf(piece: string, vocabulary: CasteVocabulary): Token[] {
   const parts = piece.match(PARTS) ?? [];
-  const known = wordMap(vocabulary);
-  const longest = Math.max(1, ...[...known.keys()].map((word) => word.split(" ").length));
+  const { known, longest } = wordsOf(vocabulary);
   const tokens: Token[] = [];
   for (let at = 0; at < parts.length; ) {
     const part = parts[at] ?? "";
@@ -131,6 +130,24 @@ function longestPhrase(parts: readonly string[], at: number, longest: number, kn
       return { caste, words, short: phrase.replace(/\.$/, "").length === 1 || /^[♀♂☿⚥]/u.test(phrase) };
   }
   return undefined;
+}
+
+/** Words of a vocabulary to class ids, and of how many words the longest is. */
+interface Words {
+  readonly known: ReadonlyMap<string, string>;
+  readonly longest: number;
+}
+
+/** A vocabulary is asked once for every distinct text, of which there may be a million. */
+const remembered = new WeakMap<CasteVocabulary, Words>();
+
+function wordsOf(vocabulary: CasteVocabulary): Words {
+  const before = remembered.get(vocabulary);
+  if (before !== undefined) return before;
+  const known = wordMap(vocabulary);
+  const words = { known, longest: Math.max(1, ...[...known.keys()].map((word) => word.split(" ").length)) };
+  remembered.set(vocabulary, words);
+  return words;
 }
 
 /** Words to class ids; ignored words to the empty id. */

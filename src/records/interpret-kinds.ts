@@ -1,5 +1,5 @@
 import type { Database } from "../engine/database.ts";
-import { type CasteProblem, readCaste } from "../names/caste.ts";
+import { type CasteProblem, type CasteVocabulary, readCaste } from "../names/caste.ts";
 import { type OccurrenceProblem, readOccurrence } from "../names/occurrence.ts";
 import { casteVocabulary } from "../scheme/caste-vocabulary.ts";
 import type { Settings } from "../scheme/settings.ts";
@@ -46,6 +46,7 @@ export async function interpretKinds(database: Database, settings: Settings): Pr
   });
   const castes = { kind_id: [] as number[], caste: [] as string[], individuals: [] as (number | null)[] };
   const notes = new NoteRows("kind_id");
+  const vocabulary = casteVocabulary(settings);
   await database.batches(
     `SELECT kind_id, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM kind_texts ORDER BY kind_id`,
     (columns, size) => {
@@ -60,7 +61,7 @@ export async function interpretKinds(database: Database, settings: Settings): Pr
         const fields = Object.fromEntries(
           FIELDS.map((field) => [field, String(columns[field]?.[index] ?? "")]),
         ) as Record<KindField, string>;
-        const kind = readKind(fields, settings);
+        const kind = readKind(fields, settings, vocabulary);
         notes.add(id, kind.notes);
         rows.kind_id.push(id);
         rows.refused.push(kind.refused);
@@ -88,7 +89,7 @@ export async function interpretKinds(database: Database, settings: Settings): Pr
   await notes.writeTo(database, "kind_notes");
 }
 
-function readKind(fields: Record<KindField, string>, settings: Settings) {
+function readKind(fields: Record<KindField, string>, settings: Settings, vocabulary: CasteVocabulary) {
   const occurrence = readOccurrence(fields, {
     excludedBases: settings.excluded.basis_of_record,
     excludedEstablishment: settings.excluded.establishment,
@@ -96,7 +97,7 @@ function readKind(fields: Record<KindField, string>, settings: Settings) {
   const caste =
     settings.castes.length === 0
       ? { counts: [{ caste: "not_stated", count: undefined }], problems: [] }
-      : readCaste(fields, casteVocabulary(settings));
+      : readCaste(fields, vocabulary);
   const notes = [
     ...exclusionNote(occurrence.excluded),
     ...occurrence.problems.map(({ code, found }) => {

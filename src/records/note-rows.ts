@@ -9,6 +9,13 @@ interface Note {
   wayOut: string;
 }
 
+/** Characters a finding quotes at most: what is longer is a remark in the wrong column, and a list must stay readable. */
+const LONGEST = 1_000;
+
+function shortened(text: string): string {
+  return text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
+}
+
 /** Gathers notes on distinct values and writes them as one table, keyed by the value's id. */
 export class NoteRows {
   readonly #key: string;
@@ -35,8 +42,8 @@ export class NoteRows {
       this.#rows.check_name.push(note.check);
       this.#rows.severity.push(note.severity);
       this.#rows.field.push(note.field);
-      this.#rows.value.push(note.value);
-      this.#rows.message.push(note.message);
+      this.#rows.value.push(shortened(note.value));
+      this.#rows.message.push(shortened(note.message));
       this.#rows.way_out.push(note.wayOut);
     }
   }

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Database, openDatabase, sqlText } from "../../../src/engine/database.ts";
@@ -67,10 +67,9 @@ async function readAndCount(
   bytes: Uint8Array,
   { format, faults }: FileCase,
 ): Promise<Outcome> {
-  const path = join(folder, "records.dat");
-  const target = join(folder, "read");
-  rmSync(target, { recursive: true, force: true });
-  mkdirSync(target);
+  // Folders never used before: the engine remembers files by their paths.
+  const target = mkdtempSync(join(folder, "read-"));
+  const path = join(target, "records.dat");
   writeFileSync(path, bytes);
   const source = SourceSetting.parse({ id: "walks", files: "records.dat" });
   const parts = await readRecords(database, { path, name: "records.dat", source, folder: target });
@@ -84,6 +83,7 @@ async function readAndCount(
     const wrong = await wrongCount(database, target, part);
     if (wrong !== undefined) return { answer, wrong };
   }
+  rmSync(target, { recursive: true, force: true });
   return { answer };
 }
 
