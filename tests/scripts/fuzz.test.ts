@@ -10,6 +10,7 @@ import { readByTable } from "../../scripts/fuzz/oracle/read-letters.ts";
 import { gridUsedAt } from "../../scripts/fuzz/oracle/territories.ts";
 import { runKind } from "../../scripts/fuzz/run-kind.ts";
 import type { Kind } from "../../scripts/fuzz/trial.ts";
+import { filesBelow, importsOf } from "../project/source-files.ts";
 
 /** Cases of each kind here; the script tries a million. */
 const CASES = 1_500;
@@ -55,6 +56,12 @@ describe("a run", () => {
 });
 
 describe("the other computations", () => {
+  it("take nothing from the program they judge", () => {
+    const imports = filesBelow("scripts/fuzz/oracle").map((file) => [file, importsOf(file)] as const);
+    expect(imports.length).toBeGreaterThan(5);
+    for (const [, from] of imports) expect(from.filter((one) => /^src\//.test(one))).toEqual([]);
+  });
+
   it("project as published", () => {
     // Ordnance Survey, "A guide to coordinate systems in Great Britain", annex C: Caister water tower, on OSGB36 itself.
     const britain = { ...(SYSTEMS["british"] as (typeof SYSTEMS)[string]) };
