@@ -34,6 +34,7 @@ const TITLES: Readonly<Record<string, string>> = Object.freeze({
   archive_without_records: "archive without records",
   archive_row_alone: "row of an archive belongs to nothing",
   archive_id_repeated: "id of an archive is there twice",
+  archive_event_empty: "event of an archive without a record",
   archive_licence: "licence of the whole data set",
   archive_date_format: "dates are described otherwise",
   uncertainty_out_of_range: "uncertainty out of range",

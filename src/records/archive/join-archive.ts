@@ -3,7 +3,7 @@ import { remarkFinding } from "./archive-remark.ts";
 import type { TableDescription } from "./description.ts";
 import { layCore, layDeterminations, layMedia, laySurveys, layView, type VIEWS } from "./join-tables.ts";
 import { fieldsOf, type LoadedFile, type LoadedTable, loadTables, type Reading } from "./load-table.ts";
-import { repeatedIds, unmatchedRows } from "./match-findings.ts";
+import { emptyEvents, repeatedIds, unmatchedRows } from "./match-findings.ts";
 import type { ArchivePlan } from "./plan-archive.ts";
 import type { JoinedTables } from "./record-columns.ts";
 import { termName } from "./terms.ts";
@@ -65,6 +65,7 @@ async function joinCore(
   joined.findings.push(
     ...(await repeatedIds(database, { rows: "core", table, effect })),
     ...(await unmatchedRows(database, { rows: "records", others: "core", table: records, what: core.kind })),
+    ...(core.kind === "event" ? await emptyEvents(database, table) : []),
   );
 }
 

@@ -53,6 +53,22 @@ export async function repeatedIds(
   });
 }
 
+/** Events no record belongs to, as one note: an atlas knows of a visit by its records alone. */
+export async function emptyEvents(database: Database, table: LoadedTable): Promise<FileFinding[]> {
+  const rows = `(SELECT * FROM ${VIEWS.core} WHERE core_id <> '')`;
+  const [first] = await query(database, "unmatched-rows.sql", { rows, others: VIEWS.records });
+  if (first === undefined) return [];
+  const { location, file_row, core_id, all_of_them: all } = first;
+  const remark = {
+    check: "archive_event_empty",
+    severity: "note" as const,
+    value: core_id,
+    message: `${all === 1 ? "this event has" : `this and ${all - 1} more events have`} no record, and make no visit`,
+    wayOut: "nothing to do for events that hold other events; else record what was looked for and not found",
+  };
+  return [remarkFinding(table.files[location]?.name ?? "", remark, file_row)];
+}
+
 function query(database: Database, file: string, tables: Record<string, string>): Promise<MatchRow[]> {
   return database.rows<MatchRow>(statement(file, { ...tables, most: String(MOST_NAMED) }));
 }

@@ -75,7 +75,7 @@ describe("an event core", () => {
   });
 
   it("lets an event take date and place of the nearest event above that has them", async () => {
-    const { rows } = await read(
+    const { rows, findings } = await read(
       events(
         [
           "wood,,2021,50,1,5000,",
@@ -108,6 +108,10 @@ describe("an event core", () => {
       { ...each, row: 4, occurrenceID: "o3", eventID: "one", eventDate: "2020", samplingProtocol: "net" },
       { ...each, row: 5, occurrenceID: "o4", eventID: "self", eventDate: "2019" },
     ]);
+    // Of nine events four have a record; the first of the others is in row 2.
+    expect(findings.map(({ row, check, message }) => [row, check, message])).toEqual([
+      [2, "archive_event_empty", "this and 4 more events have no record, and make no visit"],
+    ]);
   });
 
   it("keeps records of no event, and takes the first of events with one id", async () => {
@@ -134,8 +138,9 @@ describe("an event core", () => {
     const many = Array.from({ length: 250 }, (_, index) => `x,o${index},Apis,,,`).join("\n");
     const { rows, findings } = await read(events("e1,,2021,51,0,10,\n", many));
     expect(rows).toHaveLength(250);
-    expect(findings).toHaveLength(101);
-    expect(findings[100]?.value).toBe("150 more rows");
+    const alone = findings.filter(({ check }) => check === "archive_row_alone");
+    expect(alone).toHaveLength(101);
+    expect(alone[100]?.value).toBe("150 more rows");
   });
 
   it("knows from a survey that a list is complete, where all surveys of the event agree", async () => {
