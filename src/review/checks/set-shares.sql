@@ -30,11 +30,14 @@ FROM pairs JOIN scarce USING (taxon_no)
 WHERE records >= {minimum_records};
 
 CREATE OR REPLACE TABLE set_counts AS
-WITH cells AS (
-  SELECT s.set_no, r.taxon_no, r.square_id, r.slab, count(*)::INTEGER AS records
-  FROM share_records AS r
-  JOIN (SELECT DISTINCT set_no, kind, who FROM tried_sets) AS s ON s.who = CASE s.kind WHEN 'recorder' THEN r.recorder ELSE r.source END
-  GROUP BY ALL
+WITH counted AS (SELECT recorder, source, taxon_no, square_id, slab, count(*)::INTEGER AS records FROM share_records GROUP BY ALL),
+sets AS (SELECT DISTINCT set_no, kind, who FROM tried_sets),
+cells AS (
+  SELECT s.set_no, c.taxon_no, c.square_id, c.slab, sum(c.records)::INTEGER AS records
+  FROM counted AS c JOIN sets AS s ON s.who = c.recorder WHERE s.kind = 'recorder' GROUP BY s.set_no, c.taxon_no, c.square_id, c.slab
+  UNION ALL
+  SELECT s.set_no, c.taxon_no, c.square_id, c.slab, sum(c.records)::INTEGER
+  FROM counted AS c JOIN sets AS s ON s.who = c.source WHERE s.kind = 'source' GROUP BY s.set_no, c.taxon_no, c.square_id, c.slab
 )
 SELECT set_no, 0 AS taxon_no, square_id, slab, sum(records)::INTEGER AS records FROM cells GROUP BY set_no, square_id, slab
 UNION ALL
