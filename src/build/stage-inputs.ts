@@ -40,13 +40,17 @@ export function interpretInputs({ settings, taxa, territories, decisions }: Sche
   ]);
 }
 
-/** Only what rulings correct is interpreted otherwise; the rest of them counts in the review. */
+/** Only what rulings correct, and which records they join or part, is interpreted otherwise; the rest of them counts in the review. */
 function correctionsOf(decisions: Scheme["decisions"]): unknown[] {
   return [...decisions.values()]
-    .filter(({ corrections }) => Object.keys(corrections).length > 0)
-    .map(({ recordKey, corrections, latest }) => [
+    .filter(
+      ({ corrections, sameAs, notTheSame }) => Object.keys(corrections).length + sameAs.length + notTheSame.length > 0,
+    )
+    .map(({ recordKey, corrections, sameAs, notTheSame, latest }) => [
       recordKey,
       corrections,
+      sameAs,
+      notTheSame,
       latest.saidName,
       latest.saidDate,
       latest.saidPlace,

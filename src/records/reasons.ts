@@ -3,7 +3,7 @@ export const REASONS: Readonly<Record<string, string>> = Object.freeze({
   used: "as published",
   not_detected: "looked for and not found: makes a visit, never a square",
   unreadable_row: "row cannot be read",
-  repeated_id: "an earlier row has the same id",
+  repeated_id: "another row has the same id, and counts",
   two_routes: "the same record by another route",
   impossible_caste: "a caste this taxon does not have",
   name_empty: "no name",

@@ -9,6 +9,7 @@ import { gridNamed } from "../grids/index.ts";
 import { casteVocabulary, possibleCastes } from "../scheme/caste-vocabulary.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { layDecisions, layStatedRecords } from "./decided-records.ts";
+import { findTwins } from "./find-twins.ts";
 import { type DatingRules, dayOf, interpretDates } from "./interpret-dates.ts";
 import { interpretKinds } from "./interpret-kinds.ts";
 import { interpretNames } from "./interpret-names.ts";
@@ -18,7 +19,16 @@ import type { PlacingRules, PlacingTerritory } from "./place.ts";
 import { layTogether, type ReadFile } from "./raw-records.ts";
 
 /** Tables the record stage leaves; `openRecords` lays the view `records` over the first five. */
-export const RECORD_TABLES = ["record_keys", "places", "dates", "names", "kinds", "kind_castes", "findings"] as const;
+export const RECORD_TABLES = [
+  "record_keys",
+  "places",
+  "dates",
+  "names",
+  "kinds",
+  "kind_castes",
+  "twins",
+  "findings",
+] as const;
 
 /** Tables nothing needs after this stage: they hold most of its memory. */
 const PASSING_TABLES = [
@@ -28,8 +38,10 @@ const PASSING_TABLES = [
   "kind_texts",
   "keyed_records",
   "judged_records",
+  "id_members",
+  "id_pairs",
   "routes",
-  "likely_routes",
+  "likely_twins",
 ];
 
 /**
@@ -60,6 +72,8 @@ export async function interpretRecords(
   await run("keyed-records.sql");
   tell(4, 6);
   await run("judged-records.sql");
+  await findTwins(database, scheme.decisions);
+  await run("record-keys.sql");
   tell(5, 6);
   await run("findings.sql");
   await run("records.sql");
