@@ -1,5 +1,6 @@
 import { closeSync, openSync, readSync, statSync } from "node:fs";
 import { basename } from "node:path";
+import { wideOf } from "./text-file.ts";
 import { type ZipContents, zipContents } from "./zip-contents.ts";
 
 /** A format records can be read from. */
@@ -46,7 +47,7 @@ export async function detectFormat(path: string): Promise<Detected> {
   if (beginning.startsWith("PAR1")) return { kind: "parquet" };
   if (/^PK(?:\x03\x04|\x05\x06|\x07\x08)/.test(beginning)) return await detectInZip(path);
   const foreign = FOREIGN.find(({ begins, at = 0 }) => beginning.startsWith(begins, at));
-  const other = foreign ?? markedUp(beginning, basename(path));
+  const other = foreign ?? markedUp(beginning, basename(path)) ?? noText(beginning);
   if (other !== undefined) return { kind: "other", check: "foreign_file", what: other.what, wayOut: other.wayOut };
   return { kind: "delimited" };
 }
@@ -68,6 +69,14 @@ function markedUp(beginning: string, name: string): { what: string; wayOut: stri
   if (/^<\?xml/i.test(text)) return { what: "an XML document", wayOut: EXPORT };
   if (/\.(?:geo)?json$/i.test(name) && /^[[{]/.test(text)) return { what: "JSON", wayOut: EXPORT };
   return undefined;
+}
+
+/** Bytes that no text has, in number: a picture, a program, or a packed file that has lost its beginning. */
+function noText(beginning: string): { what: string; wayOut: string } | undefined {
+  const isWide = /^(?:\xFF\xFE|\xFE\xFF)/.test(beginning) || wideOf(Buffer.from(beginning, "latin1")) !== null;
+  const strange = [...beginning].filter((character) => character < " " && !"\t\n\r\f\x1A".includes(character)).length;
+  if (isWide || strange < 8 || strange < beginning.length / 20) return undefined;
+  return { what: "no text, or a damaged file", wayOut: "get the file again, or name the file with the records" };
 }
 
 async function detectInZip(path: string): Promise<Detected> {

@@ -91,8 +91,14 @@ function markOf(chunk: Buffer): Encoding | null {
   return null;
 }
 
-/** UTF-16 without a mark: of the first characters, most of which are of ASCII in any header, one byte is 0, always the same. */
-function wideOf(chunk: Buffer): Encoding | null {
+/**
+ * The end first of UTF-16 without a mark, by the beginning of a file; null where it does not look like that.
+ *
+ * Of the first characters, most of which are of ASCII in any header, one byte is 0, always the same.
+ *
+ * @example wideOf(Buffer.from("name", "utf16le")) // => "utf-16le"
+ */
+export function wideOf(chunk: Uint8Array): Encoding | null {
   const beginning = chunk.subarray(0, Math.min(chunk.length & ~1, 64));
   let [even, odd] = [0, 0];
   for (let at = 0; at < beginning.length; at += 2) {

@@ -27,6 +27,8 @@ describe("a format", () => {
     ["delimited", "scientificName,year\n"],
     ["delimited", ""],
     ["delimited", Buffer.from("\uFEFFa\tb\n", "utf16le")],
+    ["delimited", Buffer.from("name\tyear\n".repeat(9), "utf16le")],
+    ["delimited", "a,b\0c\n1,2\x01\n"],
     ["delimited", '{"a": 1}'],
     ["gzip", gzipSync("a,b\n")],
     ["parquet", "PAR1...."],
@@ -63,6 +65,12 @@ describe("a format", () => {
   it("of a zip that is cut off is a damaged one", async () => {
     const whole = await zipOf("meta.xml", "occurrence.txt");
     expect(await formatOf(whole.subarray(0, 60))).toMatchObject({ kind: "other", check: "file_damaged" });
+  });
+
+  it("is said for bytes that are no text", async () => {
+    const whole = gzipSync("a,b\n".repeat(500));
+    for (const bytes of [whole.subarray(1), Uint8Array.from({ length: 400 }, (_, index) => (index * 7919) % 251)])
+      expect(await formatOf(bytes)).toMatchObject({ kind: "other", what: "no text, or a damaged file" });
   });
 
   it("is told of JSON by the name beside the bytes", async () => {

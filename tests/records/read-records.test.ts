@@ -90,6 +90,9 @@ describe("records", () => {
   });
 });
 
+/** Formats that hold their content against checksums, so that no record can be missing without a trace. */
+const CHECKED = ["gzip", "xlsx", "parquet"];
+
 /** What holds of anything that was read, however broken. */
 function addsUp({ parts, rows }: PartsRead, least: number): void {
   parts.forEach(({ result }, file) => {
@@ -114,11 +117,10 @@ describe("laws", () => {
           const bytes = await mutated(format, sound, some);
           writeFileSync(path, bytes);
           const read = await readInput(database(), path, {}, folder);
-          // Of XML that is not well-formed, which no sound zip holds, rows can be missing without a trace.
-          addsUp(read, format === "sheet" ? 1 : 40);
+          addsUp(read, CHECKED.includes(format) ? 40 : 1);
           linesAreCounted(bytes, read);
         }),
-        { numRuns: 60, seed: 20_260 },
+        { numRuns: 25, seed: 20_260 },
       );
     },
   );
