@@ -26,7 +26,7 @@ export interface Tally {
   undecided: number;
   wrong: number;
   crashed: number;
-  /** Longest single case in milliseconds, and its number. */
+  /** Most processor time of a single case in milliseconds, and its number. */
   slowest: { milliseconds: number; index: number };
   seconds: number;
   /** The first few inputs that went wrong, with what went wrong. */
