@@ -12,7 +12,7 @@ export function readInputs(source: SourceSetting): string {
 }
 
 /** What interpreting depends on beside the rows read: rules of placing and dating, periods, castes, and the checklist's names. */
-export function interpretInputs({ settings, taxa, territories, decisions }: Scheme): string {
+export function interpretInputs({ settings, taxa, territories, sites, decisions }: Scheme): string {
   const { placing, dates, periods, edition, excluded, castes, sources } = settings;
   const names = taxa.map(
     ({
@@ -36,6 +36,7 @@ export function interpretInputs({ settings, taxa, territories, decisions }: Sche
     sources.map(readInputs),
     names,
     territories,
+    sites,
     correctionsOf(decisions),
   ]);
 }
@@ -67,7 +68,10 @@ export function reviewInputs({ settings, taxa, characters, accounts, landSquares
     sources.map(({ title: _, ...source }) => source),
     taxa.map(({ taxonID, within, castes, establishmentMeans }) => [taxonID, within, castes, establishmentMeans]),
     characters,
-    [...accounts.values()].map(({ front }) => [front.taxonID, front.evidence, front.look_alikes]),
+    // Of an account only what says how its taxon is known; its text may change.
+    [...accounts.values()]
+      .map(({ front }) => [front.taxonID, front.evidence, front.look_alikes.flatMap(({ taxonID }) => taxonID ?? [])])
+      .filter(([, evidence, others]) => evidence !== "" || others?.length !== 0),
     settings.territories.map(({ id, name }) => [id, name]),
     landSquares,
     [...decisions.values()],
