@@ -20,7 +20,7 @@ async function statusOf(rows: readonly string[], decisions: object[], header = H
   return { statuses: records.map(({ status, reason }) => `${status}: ${reason}`), records, findings };
 }
 
-describe("rulings", () => {
+describe("reviewRecords", () => {
   it("use a held record, leave out and hold a used one", async () => {
     expect((await statusOf([SOUND, HELD], [])).statuses).toEqual(["used: used", "held: impossible_caste"]);
     const ruled = await statusOf(
