@@ -1,6 +1,7 @@
 import { type Database, sqlBeside } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { addFindings, type Check, type CheckContext } from "../check.ts";
+import { dropTables } from "../drop-tables.ts";
 import { layNeighbours } from "../neighbouring-squares.ts";
 import { EVIDENCE, layEvidence, levelOf } from "../record-evidence.ts";
 import { settlingEvidence } from "../settling-evidence.ts";
@@ -42,6 +43,10 @@ async function find({ database, scheme }: CheckContext): Promise<void> {
        LEFT JOIN taxon_names AS o ON o.taxon_id = l.other_id
        WHERE l.listed = ${severity === "ask"} ORDER BY l.record_no`,
     );
+  await dropTables(database, [
+    ...["lacking_evidence", "look_alikes_near", "look_alikes", "settling", "needed", "evidence_words", "taxon_names"],
+    ...["record_evidence", "confirmed_records", "review_squares", "neighbouring_squares"],
+  ]);
 }
 
 async function fillNeeds(database: Database, scheme: Scheme): Promise<void> {

@@ -1,6 +1,7 @@
 import { sqlBeside } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { addFindings, type Check, type CheckContext } from "../check.ts";
+import { dropTables } from "../drop-tables.ts";
 import { layNeighbours } from "../neighbouring-squares.ts";
 import { sharesApart } from "../shares-apart.ts";
 
@@ -56,6 +57,10 @@ async function find(context: CheckContext): Promise<void> {
      JOIN share_records AS s ON s.taxon_id = a.taxon_id AND CASE a.kind WHEN 'recorder' THEN s.recorder ELSE s.source END = a.who
      ORDER BY s.record_no, a.subject`,
   );
+  await dropTables(database, [
+    ...["share_records", "tried_sets", "set_counts", "around_all", "around_own", "set_shares", "sets_apart"],
+    ...["single_taxon_sources", "compared_sources", "review_squares", "neighbouring_squares"],
+  ]);
 }
 
 async function fillSources({ database, scheme }: CheckContext): Promise<void> {

@@ -1,11 +1,11 @@
 -- The records that are unexpected, with the numbers of each reason. A confirmed record is not asked about, and what an
 -- earlier check asked of a record's place or date is not asked again: one look at it settles both.
--- In: observations, record_days, doubtful_places, place_shares (place_no, share, visits, reports), season_factors
+-- In: observations, record_days, doubtful_places, place_shares (place_no, share, visits, reports, nowhere), season_factors
 -- (taxon_no, band, week, factor), days_outside, region_support, record_evidence, review_taxa (taxon_no, taxon_id, all_year),
 -- quiet_records (record_no: says nothing of season), review_findings. Out: unexpected_records.
 CREATE OR REPLACE TABLE unexpected_records AS
 WITH placed AS (
-  SELECT o.record_no, o.taxon_no, o.square_id, o.slab, o.territory, p.place_no, s.share, s.visits, s.reports, r.visits AS region_visits,
+  SELECT o.record_no, o.taxon_no, o.square_id, o.slab, o.territory, p.place_no, s.share, s.visits, s.reports, s.nowhere, r.visits AS region_visits,
     r.supporters - 1 = 0 AND r.weight = 1 AND r.visits >= {first_after} AS first
   FROM observations AS o
   LEFT JOIN doubtful_places AS p USING (taxon_no, square_id, slab, supporter)

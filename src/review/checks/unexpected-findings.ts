@@ -56,7 +56,7 @@ function unexpectedQuery({ settings }: Scheme, years: number): string {
     ({ id, name }) => `WHEN '${id.replaceAll("'", "''")}' THEN '${name.replaceAll("'", "''")}'`,
   );
   return `SELECT u.record_no, u.taxon_id, u.all_year, u.stated_caste, u.far, u.off_season, coalesce(u.first, false) AS first,
-      u.share * coalesce(u.factor, 1) AS expected, u.visits, u.reports, n.km AS nearest_km,
+      u.share * coalesce(u.factor, 1) AS expected, u.visits, u.reports, coalesce(u.nowhere, false) AS nowhere, n.km AS nearest_km,
       (u.slab - 1) * ${years} AS from_year, (u.slab + 2) * ${years} - 1 AS to_year,
       CASE u.territory ${regions.join(" ")} ELSE '' END AS region, u.region_visits::INTEGER AS region_visits,
       u.outside, u.bound, u.beyond, u.records, u.season_caste, u.level, u.part_seen, q.hectad AS square, t.said_name, t.said_date

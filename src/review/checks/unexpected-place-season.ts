@@ -1,6 +1,7 @@
 import { sqlBeside } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { addFindings, type Check, type CheckContext } from "../check.ts";
+import { dropTables } from "../drop-tables.ts";
 import { layNeighbours } from "../neighbouring-squares.ts";
 import { layEvidence } from "../record-evidence.ts";
 import { layExpectedShares } from "./expected-shares.ts";
@@ -10,14 +11,22 @@ import { layQuietRecords, layUnexpectedInputs } from "./unexpected-inputs.ts";
 /** Mean diameter of the Earth in kilometres, as in neighbouring-squares.ts. */
 const EARTH_DIAMETER_KM = 2 * 6371.0088;
 
+const PASSING_TABLES = [
+  ...["observations", "support", "effort", "taxon_reports", "region_support", "rings", "ring_neighbours"],
+  ...["window_support", "few_in_square", "few_around", "doubtful_places", "place_rings", "place_years", "place_shares"],
+  ...["record_days", "season_counts", "season_bounds", "days_outside", "season_weeks", "season_factors"],
+  ...["quiet_records", "unexpected_records", "nearest_squares", "unexpected_findings", "record_evidence"],
+  ...["confirmed_records", "review_squares", "neighbouring_squares"],
+];
+
 /**
  * Whether a record is unexpected here and now, given all that was reported around it.
  *
  * Place: of the visits by other people in rings around the record's 10 km square, in its block of years and the ones
- * beside it, the share that reported the taxon, drawn towards that of the wider ring, and the outermost towards the taxon's
- * share of all visits, which are worth `prior_visits` (`expectedShare`: beta-binomial smoothing). Season: that share is
- * multiplied by how much oftener or less often than on average the taxon is reported in these five weeks at this latitude.
- * Asked where the product, the share of visits expected to report it here and now, is below one in `one_visit_in`. Beside
+ * beside it, the share that reported the taxon, drawn towards that of the wider ring, the outermost towards that of the
+ * whole atlas in those years, and that towards the taxon's share of all visits; each wider share is worth `prior_visits`
+ * (`expectedShare`: beta-binomial smoothing). Season: that share is multiplied by how much oftener or less often than on
+ * average the taxon is reported in these five weeks at this latitude. Asked where the product, the share of visits expected to report it here and now, is below one in `one_visit_in`. Beside
  * that, how many days a date lies outside the days between the first and the last `season_percent` of records, by caste and
  * latitude; and a first for a territory.
  *
@@ -57,6 +66,7 @@ async function find(context: CheckContext): Promise<void> {
       { name: "unexpected_place_season", severity },
       `SELECT record_no, field, value, subject, message, way_out, '' AS proposal FROM unexpected_findings WHERE severity = '${severity}' ORDER BY record_no`,
     );
+  await dropTables(database, PASSING_TABLES);
 }
 
 function withSettings(sql: string, { settings }: Scheme): string {

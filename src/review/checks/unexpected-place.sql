@@ -4,7 +4,8 @@
 -- before or after, a place is expected and nothing more is counted.
 -- In: support, effort, taxon_reports, neighbouring_squares, rings (ring, from_km, to_km). Out: doubtful_places (place_no, taxon_no,
 -- square_id, slab, supporter), place_rings (place_no, ring, visits, reports, lone: what others reported within the two
--- inner rings is one person's, all_share: of all visits, those of others that reported it).
+-- inner rings is one person's, all_share: of all visits, those of others that reported it),
+-- place_years (place_no, visits and reports of others in the whole atlas in those years).
 CREATE OR REPLACE TABLE window_support AS
 SELECT DISTINCT taxon_no, square_id, slab + near.by AS slab, supporter, weight
 FROM support CROSS JOIN (SELECT unnest([-1, 0, 1]) AS by) AS near;
@@ -79,3 +80,22 @@ LEFT JOIN visits_around AS v ON v.square_id = p.square_id AND v.slab = p.slab AN
 LEFT JOIN own_visits AS o ON o.square_id = p.square_id AND o.slab = p.slab AND o.supporter = p.supporter AND o.ring = r.ring
 LEFT JOIN reports_around AS x ON x.place_no = p.place_no AND x.ring = r.ring
 LEFT JOIN lone AS l ON l.place_no = p.place_no;
+
+CREATE OR REPLACE TABLE place_years AS
+WITH near AS (SELECT unnest([-1, 0, 1]) AS by),
+visits_then AS (SELECT slab + near.by AS slab, sum(visits) AS visits FROM effort CROSS JOIN near GROUP BY ALL),
+own_visits AS (
+  SELECT supporter, slab + near.by AS slab, sum(visits) AS visits
+  FROM effort CROSS JOIN near WHERE supporter IN (SELECT supporter FROM doubtful_places) GROUP BY ALL
+),
+reports_then AS (SELECT taxon_no, slab + near.by AS slab, sum(reports) AS reports FROM support CROSS JOIN near GROUP BY ALL),
+own_reports AS (
+  SELECT s.taxon_no, s.supporter, s.slab + near.by AS slab, sum(s.reports) AS reports
+  FROM support AS s JOIN (SELECT DISTINCT taxon_no, supporter FROM doubtful_places) USING (taxon_no, supporter) CROSS JOIN near GROUP BY ALL
+)
+SELECT p.place_no, (coalesce(v.visits, 0) - coalesce(o.visits, 0))::INTEGER AS visits, (r.reports - w.reports)::INTEGER AS reports
+FROM doubtful_places AS p
+JOIN reports_then AS r USING (taxon_no, slab)
+JOIN own_reports AS w USING (taxon_no, supporter, slab)
+LEFT JOIN visits_then AS v USING (slab)
+LEFT JOIN own_visits AS o USING (supporter, slab);

@@ -10,6 +10,8 @@ export interface UnexpectedRecord {
   expected: number | null;
   visits: number | null;
   reports: number | null;
+  /** Nobody else reported it anywhere in those years; visits are then those of the whole atlas. */
+  nowhere: boolean;
   nearest_km: number | null;
   /** First and last year of those compared. */
   from_year: number | null;
@@ -78,15 +80,18 @@ function placeReasons(record: UnexpectedRecord, ringKm: number): string[] {
   const years = `${record.from_year}–${record.to_year}`;
   const reported = record.reports === 0 ? "none" : count(record.reports);
   reasons.push(
-    `${reported} of ${count(record.visits)} visits by others within ${ringKm} km reported it in ${years}`,
-    record.nearest_km === null
-      ? "no other square has it in those years"
-      : record.nearest_km < 5
-        ? "the nearest report is in this 10 km square"
-        : `nearest square with it then ${Math.round(record.nearest_km)} km away`,
+    record.nowhere
+      ? `none of ${count(record.visits)} visits by others anywhere in the atlas reported it in ${years}`
+      : `${reported} of ${count(record.visits)} visits by others within ${ringKm} km reported it in ${years}; ${nearestInWords(record)}`,
     `here and at this time of year it is expected on ${oneIn(record.expected)}`,
   );
   return reasons;
+}
+
+function nearestInWords({ nearest_km }: UnexpectedRecord): string {
+  if (nearest_km === null) return "no other square has it in those years";
+  if (nearest_km < 5) return "the nearest report is in this 10 km square";
+  return `nearest square with it then ${Math.round(nearest_km)} km away`;
 }
 
 function seasonReasons({ off_season, outside, bound, beyond, records, season_caste }: UnexpectedRecord): string[] {

@@ -112,6 +112,15 @@ describe("unexpected here and now", () => {
     expect(found.map(({ row: line }) => line)).toEqual([272]);
   });
 
+  it("asks about a newcomer before anybody else reported it, though few visits were made near", async () => {
+    const before = visits(COMMON, "TQ2080", { count: 60, year: 1982 });
+    const { found } = await asked([...HOME(), ...before, row(SCARCE, "1982-07-04", "SJ5252", "Zoe")]);
+    // By hand: a fifth of 300 visits in all; none of 60 in those years leaves 15 / 75 of it: one in 25, below one in 20.
+    expect(found.map(({ message }) => message)).toEqual([
+      "none of 60 visits by others anywhere in the atlas reported it in 1975–1989; here and at this time of year it is expected on about one visit in 25; its evidence does not show T2",
+    ]);
+  });
+
   it("counts a member's records for its aggregate, and none of the aggregate for a member", async () => {
     const home = HOME();
     const group = row("Bombus muscorum/humilis", "2012-07-04", "TQ2080", "Zoe");
