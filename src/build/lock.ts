@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { Mistake } from "../mistake.ts";
 
 /**
- * Keeps a work folder to one build at a time. The lock is a file that names the process; one left by a process that
+ * Keeps a work folder to one build, check or review desk at a time. The lock is a file that names the process; one left by a process that
  * is gone counts for nothing.
  *
  * @param folder absolute or relative path, made if missing
@@ -18,13 +18,13 @@ export function lockFolder(folder: string): () => void {
     const holder = holderOf(file);
     if (holder !== undefined && isRunning(holder)) {
       throw new Mistake(
-        "the build",
-        `is under way already, in process ${holder}`,
+        "this scheme",
+        `is in use by a build, a check or the review desk, in process ${holder}`,
         `wait for it, or end it and run this again`,
       );
     }
     rmSync(file, { force: true });
-    if (!take(file)) throw new Mistake("the build", "has just been begun by another process", "wait for it");
+    if (!take(file)) throw new Mistake("this scheme", "has just been taken up by another process", "wait for it");
   }
   const free = () => {
     process.removeListener("exit", free);

@@ -32,7 +32,7 @@ describe("lockFolder", () => {
     onTestFinished(() => void other.kill());
     await new Promise((locked) => other.stdout.once("data", locked));
     expect(() => lockFolder(folder)).toThrow(
-      `the build is under way already, in process ${other.pid}; wait for it, or end it and run this again`,
+      `this scheme is in use by a build, a check or the review desk, in process ${other.pid}; wait for it, or end it and run this again`,
     );
   });
 

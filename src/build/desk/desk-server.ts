@@ -1,7 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import { Mistake } from "../../mistake.ts";
-import type { Desk } from "../../review/desk/desk.ts";
+import { type Desk, DeskEnded } from "../../review/desk/desk.ts";
 import { listenOnFree } from "../listen.ts";
 import type { Serving } from "../serve.ts";
 import { type DeskApi, deskApi } from "./desk-api.ts";
@@ -42,11 +42,13 @@ export async function serveDesk(desk: Desk, port: number): Promise<Serving> {
   return {
     address: `http://127.0.0.1:${taken}${at}`,
     port: taken,
-    close: () =>
-      new Promise((done) => {
+    async close() {
+      await desk.end();
+      await new Promise<void>((done) => {
         server.close(() => done());
         server.closeAllConnections();
-      }),
+      });
+    },
   };
 }
 
@@ -88,6 +90,7 @@ async function bodyOf(request: IncomingMessage): Promise<unknown> {
 function asAnswer(error: unknown): Answer {
   if (error instanceof TooLarge) return told(413, "That is more than a ruling can hold.");
   if (error instanceof Mistake) return told(422, error.message);
+  if (error instanceof DeskEnded) return told(503, "The desk has ended.");
   process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`);
   return told(500, "Something failed that should not; the terminal says what. Nothing was written.");
 }

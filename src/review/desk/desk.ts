@@ -14,7 +14,12 @@ export interface Desk {
   known: ReadonlySet<string>;
   /** Runs one thing after the other on the database. */
   turn<Result>(work: () => Promise<Result>): Promise<Result>;
+  /** Waits for what is under way, a ruling that is being written too, and begins nothing more. */
+  end(): Promise<void>;
 }
+
+/** What is asked of a desk that has ended. */
+export class DeskEnded extends Error {}
 
 /**
  * Opens the desk over reviewed records: the worklist, and what is drawn beside a record. Needs what `reviewRecords` or
@@ -29,15 +34,25 @@ export async function openDesk(database: Database, scheme: Scheme): Promise<Desk
   await database.run(sqlBeside(import.meta.url, "desk-tables.sql"));
   const decisions = readDecisions(scheme.folder);
   let last: Promise<unknown> = Promise.resolve();
+  let ended = false;
   const desk: Desk = {
     database,
     scheme,
     decisions,
     known: new Set(decisions.map(({ decisionID }) => decisionID)),
     turn(work) {
-      const next = last.catch(() => {}).then(work);
+      const next = last
+        .catch(() => {})
+        .then(() => {
+          if (ended) throw new DeskEnded("the desk has ended");
+          return work();
+        });
       last = next;
       return next;
+    },
+    async end() {
+      ended = true;
+      await last.catch(() => {});
     },
   };
   await takeUpRulings(desk, decisions);

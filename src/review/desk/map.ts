@@ -4,7 +4,7 @@ import { type InterpretedRow, interpretedRow } from "./record.ts";
 import { type Point, pathOf, type Sheet, sheetsOf } from "./sheet.ts";
 
 /** Least half-width of the map, in kilometres. */
-const CLOSEST = 50;
+const CLOSEST = 90;
 /** How much farther than the nearest square the map reaches. */
 const BEYOND = 1.25;
 /** Where no place was read, and nothing else is known. */
@@ -34,7 +34,13 @@ export function mapsOf(desk: Desk): {
       const middle = longitude === null || latitude === null ? await middleOf(desk) : ([longitude, latitude] as const);
       const sheet = sheetFor(territory ?? "", ...middle);
       drawn.set(sheet.crs, sheet);
-      return drawMap(sheet, row, await squaresOf(desk, taxon_id ?? ""), await visitedOf(desk));
+      return drawMap(
+        sheet,
+        row,
+        await squaresOf(desk, taxon_id ?? ""),
+        await visitedOf(desk),
+        await proposedOn(sheet, desk, record),
+      );
     },
     land: (crs) => drawn.get(crs)?.land ?? "",
   };
@@ -51,6 +57,17 @@ function visitedOf({ database }: Desk): Promise<{ grid: string; hectad: string }
   return database.rows("SELECT grid, hectad FROM desk_visited ORDER BY grid, hectad");
 }
 
+/** Where a proposed reference lies; empty where none is proposed. */
+async function proposedOn(sheet: Sheet, { database, scheme }: Desk, record: number): Promise<string> {
+  const [found] = await database.rows<{ reference: string }>(
+    "SELECT trim(regexp_extract(proposal, 'gridReference=([^;]+)', 1)) AS reference FROM desk_questions WHERE record_no = $record AND contains(proposal, 'gridReference=') LIMIT 1",
+    { record },
+  );
+  if (found === undefined) return "";
+  const corners = scheme.territories.map(({ grid }) => sheet.corners(grid, found.reference));
+  return pathOf(corners.find((one) => one !== undefined) ?? []);
+}
+
 /** The middle of all places, where a record has none. */
 async function middleOf({ database }: Desk): Promise<readonly [number, number]> {
   const [middle] = await database.rows<{ longitude: number | null; latitude: number | null }>(
@@ -64,6 +81,7 @@ function drawMap(
   row: InterpretedRow,
   squares: readonly SquareRow[],
   visited: readonly { grid: string; hectad: string }[],
+  proposed: string,
 ): MapAnswer {
   const { longitude, latitude } = row;
   const here = longitude === null || latitude === null ? undefined : sheet.at(longitude, latitude);
@@ -94,7 +112,7 @@ function drawMap(
     view: [x - half, y - half, 2 * half, 2 * half],
     here: outlineOf(sheet, row, here),
     middle: here === undefined ? null : [here[0], here[1]],
-    proposed: "",
+    proposed,
     visited: path(grounds, 0, 1),
     both: path(
       others.filter(({ earlier, recent }) => earlier === true && recent === true),

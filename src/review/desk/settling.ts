@@ -18,9 +18,8 @@ export function settlingOf(scheme: Scheme, taxon: string, castes: readonly strin
   const own = ownColumns(scheme, taxon, castes);
   if (own.length === 0) return null;
   const account = scheme.accounts.get(taxon)?.front;
-  const caste = castes[0] ?? "";
   const others = (account?.look_alikes ?? [])
-    .flatMap(({ taxonID }) => (taxonID === undefined ? [] : [lookAlike(scheme, taxonID, caste)]))
+    .flatMap(({ taxonID }) => (taxonID === undefined ? [] : [lookAlike(scheme, taxonID, castes[0] ?? "")]))
     .filter(({ cells }) => cells.size > 0)
     .slice(0, MOST_LOOKALIKES);
   const columns = [...own, ...others];
@@ -36,7 +35,9 @@ export function settlingOf(scheme: Scheme, taxon: string, castes: readonly strin
 /** One column a caste, those that look alike together. */
 function ownColumns(scheme: Scheme, taxon: string, castes: readonly string[]): Column[] {
   const row = scheme.taxa.find(({ taxonID }) => taxonID === taxon);
-  const wanted = castes.length > 0 ? castes : (row?.castes ?? []);
+  const possible = row?.castes ?? [];
+  const stated = castes.filter((caste) => possible.length === 0 || possible.includes(caste));
+  const wanted = stated.length > 0 ? stated : possible;
   const bySight = new Map<string, { cells: Column["cells"]; castes: string[] }>();
   for (const caste of wanted.length > 0 ? wanted : [""]) {
     const cells = cellsOf(scheme, taxon, caste);

@@ -10,6 +10,9 @@ function isWriting(event: KeyboardEvent): boolean {
   );
 }
 
+/** Keys that may be held down; a ruling is one press. */
+const MOVES = ["j", "k", "ArrowDown", "ArrowUp"];
+
 /**
  * Single keys, for as long as no field has the focus. They can be turned off (WCAG 2.2, 2.1.4); the arrows, Enter and
  * Escape then still work in the list.
@@ -22,7 +25,7 @@ export function listen(acts: Readonly<Record<string, () => void>>): void {
     const isLetter = event.key.length === 1;
     if (isLetter && kept("keys") === "off") return;
     const act = Object.hasOwn(acts, event.key) ? acts[event.key] : undefined;
-    if (act === undefined) return;
+    if (act === undefined || (event.repeat && !MOVES.includes(event.key))) return;
     const inLedger = (event.target as HTMLElement).closest(".ledger, body") !== null;
     if (event.key === "Enter" && (event.target as HTMLElement).closest("#record, .bar, .mast") !== null) return;
     if (!inLedger) return;

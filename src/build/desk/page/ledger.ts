@@ -2,7 +2,7 @@ import type { DeskFilter, Line, LinesAnswer } from "../../../review/desk/answers
 import { ask } from "./ask.ts";
 import { button, counted, element, figure } from "./dom.ts";
 import { asQuery } from "./filter-form.ts";
-import { weight } from "./settling-table.ts";
+import { lineButton } from "./ledger-line.ts";
 
 /** A visible line: a look, or one of its records. */
 export interface Row {
@@ -85,34 +85,11 @@ export class Ledger {
 
   #fill(row: Row): void {
     const { line, kind, node } = row;
-    const isSeveral = kind === "look" && line.records > 1;
-    const end = line.open === 0 ? element("b", {}, line.ruling || "ruled") : isSeveral ? figure(line.open) : "";
-    const press = button(
-      {
-        "aria-current": this.current === row ? "true" : undefined,
-        "aria-expanded": isSeveral ? String(this.#isUnfolded(row)) : undefined,
-        class: line.open === 0 ? "ruled" : undefined,
-      },
-      () => {
-        this.choose(this.#rows.indexOf(row), true);
-        if (isSeveral) void this.toggle();
-      },
-      kind === "look" && weight(line.severity),
-      element("span", { class: "name" }, line.name || "no name"),
-      element(
-        "span",
-        { class: "end" },
-        end,
-        isSeveral && line.open > 0 && element("span", { class: "unseen" }, " records"),
-      ),
-      element(
-        "span",
-        { class: "what" },
-        kind === "look" ? `${line.question} · ` : "",
-        [line.place, line.date].filter(Boolean).join(" · "),
-        isSeveral ? ` · ${line.source}` : "",
-      ),
-    );
+    const isUnfolded = kind === "look" && line.records > 1 ? this.#isUnfolded(row) : undefined;
+    const press = lineButton(line, { kind, isCurrent: this.current === row, isUnfolded }, () => {
+      this.choose(this.#rows.indexOf(row), true);
+      if (isUnfolded !== undefined) void this.toggle();
+    });
     node.replaceChildren(press);
   }
 
@@ -196,17 +173,33 @@ export class Ledger {
   mark(records: ReadonlySet<number>, ruling: string): void {
     for (const row of this.#rows) {
       const { line } = row;
-      if (row.kind === "look" && line.records > 1) {
-        const own = this.#rows.filter((other) => other.kind === "record" && other.line.look === line.look);
-        if (own.length > 0)
-          line.open = own.filter((other) => other.line.open > 0).length + Math.max(0, line.records - own.length);
-      } else if (records.has(line.record)) {
-        line.open = ruling === "" ? 1 : 0;
-        line.ruling = ruling;
-      } else continue;
-      const hadFocus = row.node.contains(document.activeElement);
-      this.#fill(row);
-      if (hadFocus) row.node.querySelector("button")?.focus({ preventScroll: true });
+      const isSeveral = row.kind === "look" && line.records > 1;
+      if (isSeveral || !records.has(line.record)) continue;
+      line.open = ruling === "" ? 1 : 0;
+      line.ruling = ruling;
+      this.#redraw(row);
     }
+    for (const row of this.#rows.filter(({ kind, line }) => kind === "look" && line.records > 1)) {
+      const own = this.#rows.filter(({ kind, line }) => kind === "record" && line.look === row.line.look);
+      if (own.length === 0) continue;
+      row.line.open = own.filter(({ line }) => line.open > 0).length + Math.max(0, row.line.records - own.length);
+      this.#redraw(row);
+    }
+  }
+
+  /** Shows so many records of a folded look as ruled, or as open again where the ruling is empty. */
+  markLook(look: number, records: number, ruling: string): void {
+    const row = this.#rows.find(({ kind, line }) => kind === "look" && line.look === look);
+    if (row === undefined || this.#isUnfolded(row)) return;
+    const { line } = row;
+    line.open = Math.min(line.records, Math.max(0, line.open + (ruling === "" ? records : -records)));
+    line.ruling = line.open === 0 ? ruling : "";
+    this.#redraw(row);
+  }
+
+  #redraw(row: Row): void {
+    const hadFocus = row.node.contains(document.activeElement);
+    this.#fill(row);
+    if (hadFocus) row.node.querySelector("button")?.focus({ preventScroll: true });
   }
 }

@@ -31,7 +31,7 @@ function sentence(map: MapAnswer, { taxon }: RecordAnswer, { group }: DeskAnswer
   const others = counted(map.squares, "other square");
   if (map.nearest === null) return [`No place was read. ${others} in use.`];
   const { square, km } = map.nearest;
-  const far = km < 8 ? "in or beside its own square" : `${Math.round(km)} km from here`;
+  const far = km < 15 ? "in or beside its own square" : `${Math.round(km)} km from here`;
   return ["Nearest square in use: ", element("b", {}, square), `, ${far}; ${others} in all.`];
 }
 
@@ -73,6 +73,7 @@ function drawing(map: MapAnswer, land: string, { taxon }: RecordAnswer): SVGElem
     path("square", map.recent),
     path("proposed", map.proposed),
     map.nearest !== null &&
+      map.nearest.km > 15 &&
       map.middle !== null &&
       drawn("path", { class: "distance", d: `M${map.middle.join(" ")}L${map.nearest.at.join(" ")}` }),
     path("here", map.here),

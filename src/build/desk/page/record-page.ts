@@ -1,13 +1,6 @@
-import type {
-  AroundAnswer,
-  DeskAnswer,
-  OtherRecord,
-  PastRuling,
-  Question,
-  RecordAnswer,
-} from "../../../review/desk/answers.ts";
-import { AT } from "./ask.ts";
+import type { DeskAnswer, Question, RecordAnswer } from "../../../review/desk/answers.ts";
 import { button, counted, element } from "./dom.ts";
+import { historyOf } from "./history-list.ts";
 import { settlingTable, weight } from "./settling-table.ts";
 
 /** What the page of a record can ask the desk to do. */
@@ -33,7 +26,7 @@ export function recordPage(record: RecordAnswer, desk: DeskAnswer, acts: RecordA
       "header",
       { class: "head" },
       element("p", { class: "small" }, `${record.source} · ${record.file}, row ${record.row}`),
-      element("h1", { id: "record-name", tabindex: "-1" }, element("span", {}, said.name || "No name")),
+      element("h2", { id: "record-name", tabindex: "-1" }, element("span", {}, said.name || "No name")),
       element("p", { class: "facts" }, facts(record)),
       element("p", { class: "small" }, taxon === null ? "Not in the checklist" : read(record)),
       element("p", { id: "status", class: "status" }, statusOf(record)),
@@ -97,7 +90,7 @@ function questionOf(
   return element(
     "div",
     { class: "question" },
-    element("h2", {}, weight(severity), title),
+    element("h3", {}, weight(severity), element("span", {}, title)),
     element(
       "p",
       { class: "say" },
@@ -132,7 +125,7 @@ function cellsOf({ cells, key }: RecordAnswer): HTMLElement {
   return element(
     "section",
     { class: "cells" },
-    element("h2", {}, "What the file says"),
+    element("h3", {}, "What the file says"),
     element(
       "table",
       {},
@@ -146,110 +139,4 @@ function cellsOf({ cells, key }: RecordAnswer): HTMLElement {
       ),
     ),
   );
-}
-
-/** Every ruling and opinion, those taken back struck through. */
-export function historyOf(history: readonly PastRuling[]): HTMLElement[] {
-  const nothing = element("p", { class: "small" }, "Nobody has ruled on it yet.");
-  const list = element(
-    "ol",
-    { class: "history" },
-    ...history.map(({ ruling, value, identification, partSeen, why, who, when, count, withdrawn }) =>
-      element(
-        "li",
-        { class: withdrawn ? "withdrawn" : undefined },
-        element(withdrawn ? "s" : "b", {}, [ruling, value].filter(Boolean).join(" ")),
-        withdrawn && " taken back",
-        [identification, partSeen && `seen: ${partSeen}`, why]
-          .filter(Boolean)
-          .map((text) => `; ${text}`)
-          .join(""),
-        element(
-          "span",
-          { class: "small" },
-          ` ${[who, when.slice(0, 16).replace("T", " "), count && `one of ${count}`].filter(Boolean).join(", ")}`,
-        ),
-      ),
-    ),
-  );
-  return [element("h2", {}, "Determinations and rulings"), history.length === 0 ? nothing : list];
-}
-
-/** Neighbours in the file, the rest of the visit, and records that may be the same. */
-export function aroundSection(
-  { neighbours, visit, alike }: AroundAnswer,
-  record: RecordAnswer,
-  acts: RecordActs,
-): HTMLElement[] {
-  const { square } = record;
-  return [
-    ...tableOf("Same name, day and 10 km square", alike, record, acts, true),
-    ...tableOf("The rest of the visit", visit, record, acts),
-    ...tableOf("Rows beside it in the file", neighbours, record, acts),
-    ...(square === null
-      ? []
-      : [
-          element(
-            "p",
-            { class: "small" },
-            "Every record of ",
-            ...[square.hectad, square.tetrad]
-              .filter(Boolean)
-              .flatMap((code, index) => [
-                index === 0 ? "" : " and of ",
-                element("a", { href: `${AT}square/${square.grid}/${code}` }, code),
-              ]),
-          ),
-        ]),
-  ];
-}
-
-function tableOf(
-  title: string,
-  others: readonly OtherRecord[],
-  own: RecordAnswer,
-  acts: RecordActs,
-  linked = false,
-): HTMLElement[] {
-  if (others.every(({ record }) => record === own.record)) return [];
-  const rows = others.map((other) =>
-    element(
-      "tr",
-      { class: other.record === own.record ? "own" : undefined },
-      element(
-        "th",
-        { scope: "row" },
-        other.record === own.record
-          ? "this record"
-          : button({ class: "quiet" }, () => acts.open(other.record), `${other.source} ${other.row}`),
-      ),
-      element("td", {}, other.name),
-      element("td", {}, other.date),
-      element("td", {}, other.place),
-      element("td", {}, other.kind),
-      element("td", {}, other.status === "used" ? "used" : `${other.status}: ${other.reason}`),
-      linked &&
-        element(
-          "td",
-          {},
-          button({ class: "quiet" }, () => acts.link("same as", other.key), "the same"),
-          " ",
-          button({ class: "quiet" }, () => acts.link("not the same", other.key), "another"),
-        ),
-    ),
-  );
-  const heads = ["Row", "Name", "Date", "Place", "Stage, sex, caste", "Status", ...(linked ? ["Is it"] : [])];
-  return [
-    element(
-      "div",
-      { class: "scroll", tabindex: "0", role: "region", "aria-label": title },
-      element(
-        "table",
-        { class: "others" },
-        element("caption", {}, title),
-        element("thead", {}, element("tr", {}, ...heads.map((head) => element("th", { scope: "col" }, head)))),
-        element("tbody", {}, ...rows),
-      ),
-    ),
-  ];
 }

@@ -22,11 +22,12 @@ const PARTS = ["early", "mid", "late"];
 /** When its taxon is in use, caste by caste, and where in the year the record stands. */
 export function seasonFigure(season: SeasonAnswer, record: RecordAnswer, { group }: DeskAnswer): HTMLElement {
   const shown = season.castes.filter(({ id }, _, all) => id !== "not_stated" || all.length === 1);
+  const isKnown = shown.some(({ label }) => record.castes.includes(label));
   return element(
     "figure",
     { class: "season" },
     element("p", { class: "say" }, ...sentence(shown, record)),
-    ...shown.flatMap((caste) => rowOf(caste, season.visits, record)),
+    ...shown.flatMap((caste) => rowOf(caste, season.visits, record, isKnown)),
     shown.length > 0 &&
       element("div", { class: "months", "aria-hidden": "true" }, ...MONTHS.map((month) => element("span", {}, month))),
     element(
@@ -45,13 +46,28 @@ function sentence(castes: SeasonAnswer["castes"], { days, thirds, taxon }: Recor
     days[0] === days[1] ? dayInWords(days[0]) : `${dayInWords(days[0])} to ${dayInWords(days[1])}`,
   );
   if (taxon === null || thirds === null || castes.length === 0) return [when, ". Nothing to hold it against."];
-  const [first, last] = [Math.min(...castes.flatMap(filledThirds)), Math.max(...castes.flatMap(filledThirds))];
   const records = castes.reduce((sum, caste) => sum + caste.records, 0);
-  return [when, `. In use from ${thirdInWords(first)} to ${thirdInWords(last)}, in ${counted(records, "record")}.`];
+  const [first, last] = [thirdReached(castes, 0.05), thirdReached(castes, 0.95)];
+  return [
+    when,
+    `. Nine in ten of ${counted(records, "record")} in use: ${thirdInWords(first)} to ${thirdInWords(last)}.`,
+  ];
 }
 
-function filledThirds({ thirds }: { thirds: number[] }): number[] {
-  return thirds.flatMap((count, third) => (count > 0 ? [third] : []));
+/** The third of a month by whose end a share of all records was made. */
+function thirdReached(castes: SeasonAnswer["castes"], share: number): number {
+  const year = Array.from({ length: 36 }, (_, third) =>
+    castes.reduce((sum, { thirds }) => sum + (thirds[third] ?? 0), 0),
+  );
+  const due = share * year.reduce((sum, count) => sum + count, 0);
+  let reached = 0;
+  return Math.max(
+    0,
+    year.findIndex((count) => {
+      reached += count;
+      return reached >= due && count > 0;
+    }),
+  );
 }
 
 /** "late March" */
@@ -69,6 +85,7 @@ function rowOf(
   { label, records, thirds }: SeasonAnswer["castes"][number],
   visits: number[],
   record: RecordAnswer,
+  isKnown: boolean,
 ): HTMLElement[] {
   const own = record.castes.includes(label);
   const all = visits.reduce((sum, count) => sum + count, 0) || 1;
@@ -88,7 +105,7 @@ function rowOf(
         : drawn("rect", { class: "bar", x: third + 0.16, width: 0.68, y: HEIGHT - high(share), height: high(share) }),
     ),
     marked !== null &&
-      (own || record.castes.length === 0) &&
+      (own || !isKnown) &&
       drawn("path", {
         class: "of-record",
         d: `M${marked[0]} -4H${marked[1] + 1}M${(marked[0] + marked[1] + 1) / 2} -4V${HEIGHT}`,
@@ -96,7 +113,7 @@ function rowOf(
   );
   return [
     element(
-      "h3",
+      "h4",
       { class: own ? "own" : undefined },
       label,
       " ",

@@ -11,7 +11,7 @@ export function settlingTable(settling: Settling | null, questions: readonly Que
   return element(
     "section",
     { class: "settles" },
-    element("h2", {}, "What settles it"),
+    element("h3", {}, "What settles it"),
     settling.needs !== "" && element("p", { class: "say" }, "A record needs ", element("b", {}, settling.needs), "."),
     element(
       "div",

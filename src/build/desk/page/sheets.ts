@@ -45,10 +45,16 @@ export function labelled(label: string, control: HTMLElement, note = ""): HTMLEl
 }
 
 /** A field to write in, with a list to choose from. */
-export function withChoices(name: string, value: string, choices: readonly string[]): HTMLElement[] {
+export function withChoices(
+  name: string,
+  value: string,
+  choices: readonly string[],
+): { field: HTMLInputElement; list: HTMLElement } {
   const id = `choices-${name}`;
-  const field = element("input", { name, value, list: id, autocomplete: "off" });
-  return [field, element("datalist", { id }, ...choices.map((choice) => element("option", { value: choice })))];
+  return {
+    field: element("input", { name, value, list: id, autocomplete: "off" }),
+    list: element("datalist", { id }, ...choices.map((choice) => element("option", { value: choice }))),
+  };
 }
 
 /** Choices that a figure key takes, or a press. */
