@@ -60,7 +60,15 @@ function correctionsOf(decisions: Scheme["decisions"]): unknown[] {
 }
 
 /** What the review depends on beside the interpreted records: settings, the scheme's own tables, and the rulings. */
-export function reviewInputs({ settings, taxa, characters, accounts, landSquares, decisions }: Scheme): string {
+export function reviewInputs({
+  settings,
+  taxa,
+  characters,
+  accounts,
+  landSquares,
+  sensitive,
+  decisions,
+}: Scheme): string {
   const { checks, sources, licence } = settings;
   return JSON.stringify([
     checks,
@@ -74,6 +82,7 @@ export function reviewInputs({ settings, taxa, characters, accounts, landSquares
       .filter(([, evidence, others]) => evidence !== "" || others?.length !== 0),
     settings.territories.map(({ id, name }) => [id, name]),
     landSquares,
+    sensitive.map(({ taxonID }) => taxonID),
     [...decisions.values()],
   ]);
 }

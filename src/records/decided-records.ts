@@ -1,6 +1,7 @@
 import { type Database, sqlBeside } from "../engine/database.ts";
 import { CORRECTABLE, type DecisionRow } from "../scheme/decisions-file.ts";
 import { isRuled, type RecordDecision } from "../scheme/decisions-in-force.ts";
+import type { SiteRow } from "../scheme/sites-file.ts";
 
 const RULED = {
   record_key: "text",
@@ -56,16 +57,30 @@ function opinionInWords({ value, identification, partSeen, why, who, when }: Dec
 
 /**
  * Lays the view `stated_records`: what is interpreted. Without a correction it is the records as read,
- * what is withheld of a place standing with what was coarsened.
+ * what is withheld of a place standing with what was coarsened, and `site_m`, the reach of the site the locality names.
  *
  * @param inForce as `decisionsInForce` gives them
  */
 export async function layStatedRecords(
   database: Database,
   inForce: ReadonlyMap<string, RecordDecision>,
+  sites: readonly SiteRow[] = [],
 ): Promise<void> {
-  await database.run(sqlBeside(import.meta.url, "withheld-places.sql"));
+  await laySiteNames(database, sites);
+  await database.run(sqlBeside(import.meta.url, "placed-texts.sql"));
   const corrected = [...inForce.values()].some(({ corrections }) => Object.keys(corrections).length > 0);
   if (corrected) await database.run(sqlBeside(import.meta.url, "stated-records.sql"));
-  else await database.run("CREATE OR REPLACE VIEW stated_records AS SELECT * FROM withheld_places");
+  else await database.run("CREATE OR REPLACE VIEW stated_records AS SELECT * FROM placed_texts");
+}
+
+/** Names of sites as localities are compared, each with the furthest reach given for it: table `site_names`. */
+async function laySiteNames(database: Database, sites: readonly SiteRow[]): Promise<void> {
+  const reach = new Map<string, number>();
+  for (const { name, uncertainty_m } of sites.filter((site) => site.name !== "")) {
+    const key = name.trim().toLowerCase();
+    reach.set(key, Math.max(reach.get(key) ?? 0, uncertainty_m));
+  }
+  const filler = await database.fill("site_names", { name: "text", uncertainty_m: "double" });
+  filler.add({ name: [...reach.keys()], uncertainty_m: [...reach.values()] });
+  filler.done();
 }

@@ -4,7 +4,7 @@ CREATE OR REPLACE TABLE place_texts AS
 SELECT row_number() OVER () AS place_id, *
 FROM (
   SELECT DISTINCT source, "gridReference", "decimalLatitude", "decimalLongitude", "geodeticDatum",
-    "coordinateUncertaintyInMeters", easting, northing, "dataGeneralizations"
+    "coordinateUncertaintyInMeters", easting, northing, "dataGeneralizations", site_m
   FROM stated_records
 );
 

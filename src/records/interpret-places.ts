@@ -1,11 +1,11 @@
 import type { Database } from "../engine/database.ts";
-import { datumShiftAt } from "../geodesy/accuracy.ts";
 import type { GridId } from "../grids/grid.ts";
-import { centreOf } from "../grids/squares.ts";
+import { nearLine } from "./near-line.ts";
 import { NoteRows } from "./note-rows.ts";
-import { isUnplaced, type Place, type PlaceFields, type PlacingRules } from "./place.ts";
+import { isUnplaced, middleOf, type PlaceFields, type PlacingRules } from "./place.ts";
 import { readPlace } from "./read-place.ts";
 import { disguiseNote, type SettledPlace, settleDisguises } from "./settle-disguises.ts";
+import { type SitePoint, widenToSite } from "./site-points.ts";
 import { type Support, supportedSquare, visitPlace } from "./supported-squares.ts";
 
 const FIELDS = [
@@ -46,13 +46,18 @@ type Cell = string | number | boolean | null;
  * Interprets every distinct place of `place_texts` once and fills the tables `places` and `place_notes`.
  *
  * @param rulesOf placing rules of each source, by its id
+ * @param sites label points of named sites, whose records are as uncertain as the site
  */
-export async function interpretPlaces(database: Database, rulesOf: ReadonlyMap<string, PlacingRules>): Promise<void> {
+export async function interpretPlaces(
+  database: Database,
+  rulesOf: ReadonlyMap<string, PlacingRules>,
+  sites: readonly SitePoint[] = [],
+): Promise<void> {
   const filler = await database.fill("places", COLUMNS);
   const notes = new NoteRows("place_id");
   const disguises = settleDisguises();
   await database.batches(
-    `SELECT place_id, source, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`,
+    `SELECT place_id, source, site_m, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`,
     (columns, size) => {
       const rows = emptyRows();
       for (let index = 0; index < size; index += 1) {
@@ -66,7 +71,8 @@ export async function interpretPlaces(database: Database, rulesOf: ReadonlyMap<s
           pushRefused(rows, id, place.refused.check);
           continue;
         }
-        const settled = disguises.meet({ id, source, place });
+        const widened = widenToSite(place, sites, Number(columns["site_m"]?.[index] ?? 0));
+        const settled = disguises.meet({ id, source, place: widened });
         if (settled === undefined) continue;
         notes.add(id, disguiseNote(settled));
         pushPlace(rows, settled, rules);
@@ -115,7 +121,7 @@ function pushPlace(
     hectad.code === null ? { code: null, reason: hectad.reason } : supportedSquare(place, 2_000, rules.minimumOverlap);
   const atHalf = tetrad.code === null && place.shape.kind === "circle" ? supportedSquare(place, 2_000, 0.5) : tetrad;
   const grid: GridId = place.territory.grid.id;
-  const [longitude, latitude] = centreOfPlace(place);
+  const [longitude, latitude] = middleOf(place);
   const row: Record<keyof typeof COLUMNS, Cell> = {
     place_id: id,
     refused: null,
@@ -137,17 +143,4 @@ function pushPlace(
     near_line: nearLine(place),
   };
   for (const name of Object.keys(COLUMNS) as (keyof typeof COLUMNS)[]) rows[name].push(row[name]);
-}
-
-/** The middle of what is known: of the square where the text named one, for a text may give its corner. */
-function centreOfPlace({ territory, shape, longitude, latitude }: Place): [longitude: number, latitude: number] {
-  return shape.kind === "square" ? territory.grid.unproject(centreOf(shape.square)) : [longitude, latitude];
-}
-
-/** Whether a point is nearer to a 2 km line than the datum's shift may be off there. */
-function nearLine({ shape, longitude, latitude }: Place): boolean {
-  if (shape.kind === "square") return false;
-  const { crs, easting, northing } = shape.point;
-  const toLine = (metres: number) => Math.abs(metres - Math.round(metres / 2000) * 2000);
-  return Math.min(toLine(easting), toLine(northing)) < datumShiftAt(crs, longitude, latitude).accuracy;
 }

@@ -18,6 +18,7 @@ JOIN place_texts AS p
   AND p."decimalLongitude" = r."decimalLongitude" AND p."geodeticDatum" = r."geodeticDatum"
   AND p."coordinateUncertaintyInMeters" = r."coordinateUncertaintyInMeters" AND p.easting = r.easting
   AND p.northing = r.northing AND p."dataGeneralizations" = r."dataGeneralizations"
+  AND p.site_m = r.site_m
 JOIN date_texts AS d
   ON d.source = r.source AND d."eventDate" = r."eventDate" AND d.year = r.year AND d.month = r.month
   AND d.day = r.day AND d."startDayOfYear" = r."startDayOfYear" AND d."endDayOfYear" = r."endDayOfYear"

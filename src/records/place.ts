@@ -1,4 +1,5 @@
 import type { Grid, ProjectedPoint, Square } from "../grids/grid.ts";
+import { centreOf } from "../grids/squares.ts";
 import type { RecordField } from "../scheme/settings.ts";
 import type { Severity } from "./finding.ts";
 
@@ -56,7 +57,7 @@ export interface Place {
   /** Which text the place was read from. */
   from: "grid reference" | "coordinates" | "easting and northing";
   /** What set the radius, for circles. */
-  radiusFrom: "stated" | "source" | "digits" | "default" | "generalisation" | "";
+  radiusFrom: "stated" | "source" | "digits" | "default" | "generalisation" | "site" | "";
   /** Half a unit of the last digit as written, plus the transform's error, in metres; 0 for squares. */
   blur: number;
   notes: PlaceNote[];
@@ -83,4 +84,14 @@ export function unplaced(
   notes: PlaceNote[] = [],
 ): Unplaced {
   return { refused: { check, severity: "ask", field, value, message, wayOut }, notes };
+}
+
+/**
+ * The middle of what is known of a place, in WGS84 degrees: of the square where the text named one, for a text may give
+ * its corner.
+ *
+ * @example middleOf(place) // => [-1.2512, 51.7512] for a circle around that point
+ */
+export function middleOf({ territory, shape, longitude, latitude }: Place): [longitude: number, latitude: number] {
+  return shape.kind === "square" ? territory.grid.unproject(centreOf(shape.square)) : [longitude, latitude];
 }

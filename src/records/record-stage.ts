@@ -8,15 +8,17 @@ import { inTerritory, makeTerritory } from "../geodesy/territory.ts";
 import { gridNamed } from "../grids/index.ts";
 import { casteVocabulary, possibleCastes } from "../scheme/caste-vocabulary.ts";
 import type { Scheme } from "../scheme/scheme.ts";
+import { datingRules } from "./dating-rules.ts";
 import { layDecisions, layStatedRecords } from "./decided-records.ts";
 import { findTwins } from "./find-twins.ts";
-import { type DatingRules, dayOf, interpretDates } from "./interpret-dates.ts";
+import { interpretDates } from "./interpret-dates.ts";
 import { interpretKinds } from "./interpret-kinds.ts";
 import { interpretNames } from "./interpret-names.ts";
 import { interpretPlaces } from "./interpret-places.ts";
 import { isOnGrid } from "./on-grid.ts";
 import type { PlacingRules, PlacingTerritory } from "./place.ts";
 import { layTogether, type ReadFile } from "./raw-records.ts";
+import { sitePoints } from "./site-points.ts";
 
 /** Tables the record stage leaves; `openRecords` lays the view `records` over the first five. */
 export const RECORD_TABLES = [
@@ -59,10 +61,12 @@ export async function interpretRecords(
   const run = (file: string) => database.run(sqlBeside(import.meta.url, file));
   await layTogether(database, files);
   await layDecisions(database, scheme.decisions);
-  await layStatedRecords(database, scheme.decisions);
+  await layStatedRecords(database, scheme.decisions, scheme.sites);
   await run("distinct-values.sql");
   tell(1, 6);
-  await interpretPlaces(database, placingRules(scheme));
+  const rules = placingRules(scheme);
+  const [anyRules] = rules.values();
+  await interpretPlaces(database, rules, anyRules === undefined ? [] : sitePoints(scheme.sites, anyRules));
   tell(2, 6);
   await interpretDates(database, datingRules(scheme));
   await interpretNames(database, scheme.checklist);
@@ -127,21 +131,6 @@ export function placingRules(scheme: Scheme): Map<string, PlacingRules> {
         crs: resolveCrs(source.crs ?? ""),
         sourceUncertainty: source.default_uncertainty_m,
         defaultUncertainty: placing.default_uncertainty_m,
-      },
-    ]),
-  );
-}
-
-function datingRules({ settings }: Scheme): Map<string, DatingRules> {
-  return new Map(
-    settings.sources.map((source) => [
-      source.id,
-      {
-        intervalEnd: settings.dates.interval_end,
-        format: source.date_format,
-        ...(source.two_digit_pivot === undefined ? {} : { twoDigitPivot: source.two_digit_pivot }),
-        periods: settings.periods,
-        lastDay: dayOf(settings.edition.date),
       },
     ]),
   );

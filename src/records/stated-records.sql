@@ -1,6 +1,6 @@
 -- Records as they are to be interpreted: as they say, but for what a ruling corrects. A corrected place or date takes the
 -- place of all that was said of it.
--- In: withheld_places, decided. Out: the view stated_records.
+-- In: placed_texts, decided. Out: the view stated_records.
 CREATE OR REPLACE VIEW stated_records AS
 SELECT
   r.* REPLACE (
@@ -23,7 +23,7 @@ SELECT
     CASE WHEN d.caste IS NULL THEN r."lifeStage" ELSE '' END AS "lifeStage",
     CASE WHEN d.caste IS NULL THEN r.sex ELSE '' END AS sex
   )
-FROM withheld_places AS r
+FROM placed_texts AS r
 LEFT JOIN (
   SELECT record_no, "scientificName", "gridReference", "eventDate", caste FROM decided
   WHERE NOT changed AND ("scientificName" IS NOT NULL OR "gridReference" IS NOT NULL OR "eventDate" IS NOT NULL OR caste IS NOT NULL)

@@ -28,7 +28,7 @@ export async function reviewRecords(
 ): Promise<void> {
   await fillSeverities(database, scheme);
   await layDecisions(database, scheme.decisions);
-  await layStatedRecords(database, scheme.decisions);
+  await layStatedRecords(database, scheme.decisions, scheme.sites);
   await database.run(sqlBeside(import.meta.url, "placed-records.sql"));
   await database.run(REVIEW_FINDINGS);
   const { severity } = scheme.settings.checks;

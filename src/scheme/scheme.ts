@@ -15,6 +15,7 @@ import { readContent } from "./read-content.ts";
 import { readSensitive, type SensitiveRow } from "./sensitive-list.ts";
 import { Settings } from "./settings.ts";
 import { checkSettings } from "./settings-agree.ts";
+import { readSites, type SiteRow } from "./sites-file.ts";
 import { readSuppressedNames, type SuppressedNames } from "./suppressed-names.ts";
 import { checkTaxaOfChecks } from "./taxa-of-checks.ts";
 import { readTerritories, type TerritoryArea } from "./territory-areas.ts";
@@ -33,6 +34,8 @@ export interface Scheme {
   landSquares: LandSquares | null;
   /** Which records are shown coarser than they are known. */
   sensitive: SensitiveRow[];
+  /** Named sites whose label points stand for all of them. */
+  sites: SiteRow[];
   /** People who are named nowhere. */
   suppressed: SuppressedNames;
   /** Rulings in force, by record key. */
@@ -69,6 +72,7 @@ export function readScheme(folder: string): Scheme {
     territories: readTerritories(folder, settings),
     landSquares: readLandSquares(folder, settings),
     sensitive: readSensitive(folder, settings, taxa),
+    sites: readSites(folder),
     suppressed: readSuppressedNames(folder),
     decisions: decisionsInForce(readDecisions(folder)),
   };

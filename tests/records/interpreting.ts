@@ -55,7 +55,7 @@ export interface Found {
 export async function interpret(
   database: Database,
   texts: Readonly<Record<string, string>>,
-  settings: { sources?: Readonly<Record<string, object>>; more?: object } = {},
+  settings: { sources?: Readonly<Record<string, object>>; more?: object; sites?: Scheme["sites"] } = {},
   decisions: Scheme["decisions"] = new Map(),
 ): Promise<{ records: Judged[]; findings: Found[]; files: ReadFile[] }> {
   const folder = makeTemporaryFolder();
@@ -65,7 +65,7 @@ export async function interpret(
     datum: "EPSG:4326",
     ...settings.sources?.[id],
   }));
-  const scheme = { ...schemeOf(sources, settings.more), decisions };
+  const scheme = { ...schemeOf(sources, settings.more), decisions, sites: settings.sites ?? [] };
   const files: ReadFile[] = [];
   for (const source of scheme.settings.sources) {
     const [path, parquet] = [join(folder, `${source.id}.csv`), join(folder, `${source.id}.parquet`)];

@@ -2,6 +2,7 @@ import type { Database } from "../../src/engine/database.ts";
 import { reviewRecords } from "../../src/review/review-stage.ts";
 import { DecisionRow } from "../../src/scheme/decisions-file.ts";
 import { decisionsInForce } from "../../src/scheme/decisions-in-force.ts";
+import type { SiteRow } from "../../src/scheme/sites-file.ts";
 import { interpret, type Judged, schemeOf } from "../records/interpreting.ts";
 
 /** A question about a record as a row, as far as tests ask. */
@@ -34,6 +35,7 @@ export async function review(
     sources?: Readonly<Record<string, object>>;
     more?: object;
     decisions?: readonly Partial<DecisionRow>[];
+    sites?: SiteRow[];
   } = {},
 ): Promise<{ records: Judged[]; findings: Asked[] }> {
   const rows = decisions.map((decision, index) => DecisionRow.parse({ decisionID: `d${index + 1}`, ...decision }));
@@ -45,7 +47,11 @@ export async function review(
     datum: "EPSG:4326",
     ...settings.sources?.[id],
   }));
-  await reviewRecords(database, { ...schemeOf(sources, settings.more), decisions: inForce });
+  await reviewRecords(database, {
+    ...schemeOf(sources, settings.more),
+    decisions: inForce,
+    sites: settings.sites ?? [],
+  });
   return {
     records: await database.rows<Judged>(
       "SELECT r.*, r.record_no - f.first_number AS row FROM records AS r JOIN files AS f USING (file_id) ORDER BY record_no",

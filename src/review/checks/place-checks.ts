@@ -5,6 +5,7 @@ import { datesExchanged } from "./dates-exchanged.ts";
 import { defaultDate } from "./default-date.ts";
 import { farInADay } from "./far-in-a-day.ts";
 import { licenceStricter, licenceUnknown } from "./licence-stricter.ts";
+import { namedSitePoint } from "./named-site-point.ts";
 import { oddRowInList } from "./odd-row-in-list.ts";
 import { placeSlip } from "./place-slip.ts";
 import { projectionOffset } from "./projection-offset.ts";
@@ -21,6 +22,7 @@ export const PLACE_CHECKS: readonly Check[] = [
   atSea,
   defaultDate,
   dateHeaping,
+  namedSitePoint,
   recordedAfterIdentified,
   referenceInText,
   licenceStricter,
