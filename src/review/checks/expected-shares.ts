@@ -6,9 +6,9 @@ import { expectedShare, shrunkShare } from "../expected-share.ts";
 const LONE_WORD = 0.5;
 
 /**
- * From counted visits to expected shares: tables `place_shares` (place_no, share, visits, reports, nowhere: nobody
- * else reported it anywhere in those years) of the places where there are visits enough, and `season_factors` (taxon_no, band, week, factor: how many times oftener than on
- * average; 1 where fewer than `season_minimum` were reported at that latitude).
+ * From counted visits to expected shares: tables `place_shares` (place_no, share, visits, reports, nowhere: nobody else
+ * reported it anywhere in those years) of the places with visits enough, and `season_factors` (taxon_no, band, week,
+ * factor: how many times oftener than on average; 1 where fewer than `season_minimum` were reported at that latitude).
  */
 export async function layExpectedShares(database: Database, { settings }: Scheme): Promise<void> {
   const { expected_reports, season_minimum, prior_visits } = settings.checks.unexpected;

@@ -51,7 +51,7 @@ export function reasonsInWords(
  *
  * @example isShown({ level: 2, part_seen: "" }, { level: 2, part: "T2", words: "" }) // true
  */
-export function isShown(
+function isShown(
   { level, part_seen }: Pick<UnexpectedRecord, "level" | "part_seen">,
   settling: SettlingEvidence,
 ): boolean {
