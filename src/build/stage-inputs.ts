@@ -67,6 +67,7 @@ export function reviewInputs({
   accounts,
   landSquares,
   sensitive,
+  regions,
   decisions,
 }: Scheme): string {
   const { checks, sources, licence } = settings;
@@ -83,6 +84,7 @@ export function reviewInputs({
     settings.territories.map(({ id, name }) => [id, name]),
     landSquares,
     sensitive.map(({ taxonID }) => taxonID),
+    regions,
     [...decisions.values()],
   ]);
 }

@@ -12,6 +12,7 @@ import { readDecisions } from "./decisions-file.ts";
 import { decisionsInForce, type RecordDecision } from "./decisions-in-force.ts";
 import { type LandSquares, readLandSquares } from "./land-squares.ts";
 import { readContent } from "./read-content.ts";
+import { type Region, readRegions } from "./regions-file.ts";
 import { readSensitive, type SensitiveRow } from "./sensitive-list.ts";
 import { Settings } from "./settings.ts";
 import { checkSettings } from "./settings-agree.ts";
@@ -34,6 +35,8 @@ export interface Scheme {
   landSquares: LandSquares | null;
   /** Which records are shown coarser than they are known. */
   sensitive: SensitiveRow[];
+  /** Regions that records may state. */
+  regions: Region[];
   /** Named sites whose label points stand for all of them. */
   sites: SiteRow[];
   /** People who are named nowhere. */
@@ -72,6 +75,7 @@ export function readScheme(folder: string): Scheme {
     territories: readTerritories(folder, settings),
     landSquares: readLandSquares(folder, settings),
     sensitive: readSensitive(folder, settings, taxa),
+    regions: readRegions(folder),
     sites: readSites(folder),
     suppressed: readSuppressedNames(folder),
     decisions: decisionsInForce(readDecisions(folder)),

@@ -160,6 +160,19 @@ describe("a record", () => {
     ).toEqual(["held: generalised_without_size", "used: used"]);
   });
 
+  it("whose place is withheld is as coarse as the text says, and one whose other data are withheld is not", async () => {
+    const header = "scientificName,eventDate,decimalLatitude,decimalLongitude,informationWithheld";
+    const rows = ["exact location withheld", "coordinates given to a 2 km square", "name of the recorder withheld"].map(
+      (withheld) => `Bombus pratorum,2015-04-03,51.5512,-0.0751,${withheld}`,
+    );
+    const { records } = await interpret(database(), { walks: [header, ...rows].join("\n") });
+    expect(records.map(({ reason, tetrad }) => [reason, tetrad !== null])).toEqual([
+      ["generalised_without_size", false],
+      ["used", false],
+      ["used", true],
+    ]);
+  });
+
   it("that says female may be of a species with queens and workers", async () => {
     expect(
       await reasonsOf([

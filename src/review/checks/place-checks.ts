@@ -11,6 +11,7 @@ import { placeSlip } from "./place-slip.ts";
 import { projectionOffset } from "./projection-offset.ts";
 import { recordedAfterIdentified } from "./recorded-after-identified.ts";
 import { referenceInText } from "./reference-in-text.ts";
+import { regionDisagrees } from "./region-disagrees.ts";
 
 /** Checks of place, date and text. What can name the slip comes first; those after it are silent about the same record. */
 export const PLACE_CHECKS: readonly Check[] = [
@@ -23,6 +24,7 @@ export const PLACE_CHECKS: readonly Check[] = [
   defaultDate,
   dateHeaping,
   namedSitePoint,
+  regionDisagrees,
   recordedAfterIdentified,
   referenceInText,
   licenceStricter,
