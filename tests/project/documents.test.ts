@@ -10,7 +10,7 @@ const DOCUMENTS = ["README.md", "DEVELOPERS.md", "content/README.md"];
 const BEGINNINGS = [ROOT, join(ROOT, "content")];
 
 /** Paths that exist only after a command has run. */
-const MADE_LATER = /^(\.build|dist|node_modules|records|review|atlas|my-atlas)(\/|$)/;
+const MADE_LATER = /^(\.build|dist|node_modules|records|review|atlas|my-atlas|decisions\.csv)(\/|$)/;
 
 const { scripts } = JSON.parse(read("package.json")) as { scripts: Record<string, string> };
 

@@ -136,6 +136,9 @@ describe("the page of the desk", () => {
     await page.keyboard.type(UNKNOWN[5] ?? "");
     await page.keyboard.press("Enter");
     await expect.poll(() => page.textContent("#record-name")).toBe(UNKNOWN[5]);
+    // Neither typed nor chosen: nothing is taken.
+    await press(page, ["r", "Enter"]);
+    await expect.poll(() => page.textContent("#told")).toContain("nothing was ruled");
     await press(page, ["c", "Exemplum primum", "Enter"]);
     expect((await rowsOf(folder, 2))[1]).toMatchObject({
       ruling: "correct",

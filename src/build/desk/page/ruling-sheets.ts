@@ -43,7 +43,11 @@ function fieldsOf(proposal: string): Map<string, string> {
 export function reidentifySheet(rulings: Rulings, { taxa }: DeskAnswer): void {
   if (rulings.shown() === undefined) return;
   const field = taxonField(taxa);
-  openSheet("Re-identify as", [field.node], () => void rulings.rule("re-identify", field.value()));
+  openSheet("Re-identify as", [field.node], () => {
+    const name = field.value().trim();
+    if (name === "") rulings.place.tell("No name was chosen: nothing was ruled.");
+    else void rulings.rule("re-identify", name);
+  });
 }
 
 /** Chooses what is known of the identification: for the next ruling, or as a ruling of its own. */

@@ -2,6 +2,8 @@ import type { DeskAnswer, RecordAnswer, SeasonAnswer } from "../../../review/des
 import { counted, drawn, element } from "./dom.ts";
 
 const HEIGHT = 40;
+/** Bars of fewer records are open: their shape says little. */
+const FEW = 30;
 const MONTHS = ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"];
 const NAMES = [
   "January",
@@ -33,7 +35,7 @@ export function seasonFigure(season: SeasonAnswer, record: RecordAnswer, { group
     element(
       "figcaption",
       {},
-      `Bars: records in use, as a share of their year. Grey step: visits to any ${group.one}, same scale. Line: this record.`,
+      `Bars: records in use, as a share of their year. Open bars: fewer than ${FEW} records. Grey step: visits to any ${group.one}, same scale. Line: this record.`,
     ),
   );
 }
@@ -102,7 +104,13 @@ function rowOf(
     ...shares.map((share, third) =>
       share === 0
         ? null
-        : drawn("rect", { class: "bar", x: third + 0.16, width: 0.68, y: HEIGHT - high(share), height: high(share) }),
+        : drawn("rect", {
+            class: records < FEW ? "bar-open" : "bar",
+            x: third + 0.16,
+            width: 0.68,
+            y: HEIGHT - high(share),
+            height: high(share),
+          }),
     ),
     marked !== null &&
       (own || !isKnown) &&

@@ -99,7 +99,7 @@ export function taxonField(taxa: readonly DeskTaxon[]): { node: HTMLElement; val
     autocomplete: "off",
   });
   let found: DeskTaxon[] = [];
-  let at = 0;
+  let at = -1;
   const draw = () => {
     list.replaceChildren(
       ...found.map(({ id, name, vernacular }, index) => {
@@ -123,7 +123,8 @@ export function taxonField(taxa: readonly DeskTaxon[]): { node: HTMLElement; val
   const search = () => {
     const words = input.value.toLowerCase().split(/\s+/).filter(Boolean);
     found = taxa.filter(({ words: text }) => words.every((word) => text.includes(word))).slice(0, 8);
-    at = 0;
+    // Nothing is taken that was neither typed nor chosen.
+    at = words.length === 0 || found.length === 0 ? -1 : 0;
     draw();
   };
   input.addEventListener("input", search);
