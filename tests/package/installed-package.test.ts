@@ -77,6 +77,20 @@ describe("the installed program, on the machine's own Node", () => {
     expect(stateOf(own)).toEqual(before);
   });
 
+  it("opens the review desk, whose page it serves compiled, and ends it when told", async () => {
+    const desk = installed.start("review", "--content", "my-atlas", "--port", "0", "--quiet");
+    const address = await desk.said;
+    const page = await (await fetch(address)).text();
+    const script = /src="([^"]+\/main\.js)"/.exec(page)?.[1] ?? "";
+    const module = await fetch(new URL(script, address));
+    expect([module.status, module.headers.get("content-type")]).toEqual([200, "text/javascript; charset=utf-8"]);
+    for (const [, other = ""] of (await module.text()).matchAll(/from "\.\/([\w-]+\.js)"/g))
+      expect((await fetch(new URL(other, address))).status, other).toBe(200);
+    expect((await fetch(new URL("desk.css", address))).status).toBe(200);
+    desk.end();
+    expect(await desk.ended).toBe(0);
+  });
+
   it("gives the same bytes when it computes everything anew", () => {
     const bytes = (out: string) => {
       rmSync(join(installed.folder, ".build"), { recursive: true, force: true });

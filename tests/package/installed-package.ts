@@ -1,4 +1,4 @@
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { delimiter, join } from "node:path";
 import { ROOT } from "../project/source-files.ts";
@@ -19,6 +19,8 @@ export interface InstalledPackage {
   packedBytes: number;
   /** Runs the program in the project, on the Node of the machine. */
   run(...args: string[]): Outcome;
+  /** Starts the program and leaves it running: what it says first, and its exit code once it was told to end. */
+  start(...args: string[]): { said: Promise<string>; ended: Promise<number | null>; end(): void };
 }
 
 /**
@@ -57,6 +59,15 @@ export function installPackage(folder: string): InstalledPackage {
         shell: process.platform === "win32",
       });
       return { status: result.status, stdout: result.stdout, stderr: result.stderr };
+    },
+    start(...args) {
+      const program = join(project, "node_modules/atlaswright/src/launch.js");
+      const child = spawn("node", [program, ...args], { cwd: project, env: userEnvironment() });
+      return {
+        said: new Promise((done) => child.stdout.once("data", (text) => done(String(text).trim()))),
+        ended: new Promise((done) => child.on("close", done)),
+        end: () => void child.kill("SIGTERM"),
+      };
     },
   };
 }
