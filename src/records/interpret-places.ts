@@ -5,7 +5,7 @@ import { NoteRows } from "./note-rows.ts";
 import { isUnplaced, middleOf, type PlaceFields, type PlacingRules } from "./place.ts";
 import { readPlace } from "./read-place.ts";
 import { disguiseNote, type SettledPlace, settleDisguises } from "./settle-disguises.ts";
-import { type SitePoint, widenToSite } from "./site-points.ts";
+import { type SitePoints, widenToSite } from "./site-points.ts";
 import { type Support, supportedSquare, visitPlace } from "./supported-squares.ts";
 
 const FIELDS = [
@@ -51,7 +51,7 @@ type Cell = string | number | boolean | null;
 export async function interpretPlaces(
   database: Database,
   rulesOf: ReadonlyMap<string, PlacingRules>,
-  sites: readonly SitePoint[] = [],
+  sites: SitePoints = new Map(),
 ): Promise<void> {
   const filler = await database.fill("places", COLUMNS);
   const notes = new NoteRows("place_id");

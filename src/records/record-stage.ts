@@ -66,7 +66,7 @@ export async function interpretRecords(
   tell(1, 6);
   const rules = placingRules(scheme);
   const [anyRules] = rules.values();
-  await interpretPlaces(database, rules, anyRules === undefined ? [] : sitePoints(scheme.sites, anyRules));
+  await interpretPlaces(database, rules, anyRules === undefined ? new Map() : sitePoints(scheme.sites, anyRules));
   tell(2, 6);
   await interpretDates(database, datingRules(scheme));
   await interpretNames(database, scheme.checklist);

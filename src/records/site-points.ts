@@ -13,14 +13,17 @@ export interface SitePoint {
 /** Two points this near are one, in metres: seven figures of a grid reference and five decimals of a degree differ less. */
 const SAME_M = 10;
 
+/** Label points by thousandths of a degree of latitude, some 110 m, so that no place is held against all. */
+export type SitePoints = ReadonlyMap<number, readonly SitePoint[]>;
+
 /**
  * The label points of a scheme's sites. Those that have only a name, or a point that cannot be read, have none.
  *
  * @param rules placing rules, of which only the territories count
  */
-export function sitePoints(sites: readonly SiteRow[], rules: PlacingRules): SitePoint[] {
+export function sitePoints(sites: readonly SiteRow[], rules: PlacingRules): SitePoints {
   const nothing = { coordinateUncertaintyInMeters: "", easting: "", northing: "", dataGeneralizations: "" };
-  return sites.flatMap(({ gridReference, decimalLatitude, decimalLongitude, uncertainty_m }) => {
+  const points = sites.flatMap(({ gridReference, decimalLatitude, decimalLongitude, uncertainty_m }) => {
     const place = readPlace(
       { gridReference, decimalLatitude, decimalLongitude, geodeticDatum: "WGS84", ...nothing },
       rules,
@@ -29,6 +32,7 @@ export function sitePoints(sites: readonly SiteRow[], rules: PlacingRules): Site
     const [longitude, latitude] = middleOf(place);
     return [{ longitude, latitude, uncertainty: uncertainty_m }];
   });
+  return Map.groupBy(points, ({ latitude }) => Math.round(latitude * 1000));
 }
 
 /**
@@ -36,11 +40,16 @@ export function sitePoints(sites: readonly SiteRow[], rules: PlacingRules): Site
  * place that is known less well than that stays as it is.
  *
  * @param ofLocality metres of the site the record's locality names; 0 for none
- * @example widenToSite(place, [], 800).shape // => { kind: "circle", point: …, radius: 800 }
+ * @example widenToSite(place, new Map(), 800).shape // => { kind: "circle", point: …, radius: 800 }
  */
-export function widenToSite(place: Place, sites: readonly SitePoint[], ofLocality: number): Place {
+export function widenToSite(place: Place, sites: SitePoints, ofLocality: number): Place {
+  if (sites.size === 0 && ofLocality === 0) return place;
   const [longitude, latitude] = middleOf(place);
-  const own = sites.filter((site) => isSame(site, longitude, latitude)).map(({ uncertainty }) => uncertainty);
+  const row = Math.round(latitude * 1000);
+  const own = [row - 1, row, row + 1]
+    .flatMap((near) => sites.get(near) ?? [])
+    .filter((site) => isSame(site, longitude, latitude))
+    .map(({ uncertainty }) => uncertainty);
   const radius = Math.max(ofLocality, ...own);
   const { shape } = place;
   const reach = shape.kind === "circle" ? shape.radius : shape.square.size / Math.SQRT2;

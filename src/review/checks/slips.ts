@@ -40,18 +40,20 @@ export async function laySlips(
 ): Promise<void> {
   const rulesOf = placingRules(scheme);
   const found: { record_no: number; mate_no: number; slip: string; proposal: string }[] = [];
-  const candidates = await database.rows<Candidate>(
-    `SELECT p.record_no, p.mate_no, p.longitude, p.latitude, p.reach_m, s.source, ${FIELDS.map((field) => `trim(s."${field}") AS "${field}"`).join(", ")}
-     FROM ${pairs} AS p JOIN stated_records AS s USING (record_no) ORDER BY p.record_no, p.mate_no`,
-  );
-  for (const candidate of candidates) {
-    const rules = rulesOf.get(candidate.source);
-    if (rules === undefined) continue;
-    const meant = readings(candidate, rules, candidate).find(({ place }) => isTogether(place, candidate, together_m));
-    if (meant === undefined) continue;
-    const { record_no, mate_no } = candidate;
-    found.push({ record_no, mate_no, slip: meant.slip, proposal: referenceOf(meant.place) });
-  }
+  const query = `SELECT p.record_no, p.mate_no, p.longitude, p.latitude, p.reach_m, s.source, ${FIELDS.map((field) => `trim(s."${field}") AS "${field}"`).join(", ")}
+     FROM ${pairs} AS p JOIN stated_records AS s USING (record_no) ORDER BY p.record_no, p.mate_no`;
+  await database.batches(query, (columns, size) => {
+    for (let index = 0; index < size; index += 1) {
+      const candidate = Object.fromEntries(
+        Object.entries(columns).map(([name, values]) => [name, values[index]]),
+      ) as unknown as Candidate;
+      const { source, record_no, mate_no } = candidate;
+      const rules = rulesOf.get(source);
+      const meant =
+        rules && readings(candidate, rules, candidate).find(({ place }) => isTogether(place, candidate, together_m));
+      if (meant !== undefined) found.push({ record_no, mate_no, slip: meant.slip, proposal: referenceOf(meant.place) });
+    }
+  });
   const filler = await database.fill("slips", {
     record_no: "integer",
     mate_no: "integer",
