@@ -17,6 +17,8 @@ const RULED = {
   said_kind: "text",
   scientificName: "text",
   gridReference: "text",
+  decimalLatitude: "text",
+  decimalLongitude: "text",
   eventDate: "text",
   caste: "text",
 } as const;

@@ -53,6 +53,8 @@ function refusalNote({ reason, refused, wayOut, nearest }: NameRefusal, value: s
     value,
     message: refused,
     wayOut: `${wayOut}${near}`,
+    // One name that is near is likely meant; of several, a person chooses.
+    proposal: reason === "not_in_checklist" && nearest.length === 1 ? `scientificName=${nearest[0]}` : "",
   };
 }
 

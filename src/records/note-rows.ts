@@ -7,6 +7,8 @@ interface Note {
   value: string;
   message: string;
   wayOut: string;
+  /** A correction as field=value; field=value, for a person to rule on. */
+  proposal?: string | undefined;
 }
 
 /** Characters a finding quotes at most: what is longer is a remark in the wrong column, and a list must stay readable. */
@@ -20,7 +22,7 @@ function shortened(text: string): string {
 export class NoteRows {
   readonly #key: string;
   readonly #rows: Record<
-    "key" | "check_name" | "severity" | "field" | "value" | "message" | "way_out",
+    "key" | "check_name" | "severity" | "field" | "value" | "message" | "way_out" | "proposal",
     (string | number)[]
   > = {
     key: [],
@@ -30,6 +32,7 @@ export class NoteRows {
     value: [],
     message: [],
     way_out: [],
+    proposal: [],
   };
 
   constructor(key: string) {
@@ -45,6 +48,7 @@ export class NoteRows {
       this.#rows.value.push(shortened(note.value));
       this.#rows.message.push(shortened(note.message));
       this.#rows.way_out.push(note.wayOut);
+      this.#rows.proposal.push(note.proposal ?? "");
     }
   }
 
@@ -57,6 +61,7 @@ export class NoteRows {
       value: "text",
       message: "text",
       way_out: "text",
+      proposal: "text",
     });
     const { key, ...others } = this.#rows;
     filler.add({ [this.#key]: key, ...others });

@@ -3,7 +3,15 @@ import { decimalsAsWritten, precisionUncertainty } from "../geodesy/degree-preci
 import { resolveCrs } from "../geodesy/resolve-crs.ts";
 import { transform } from "../geodesy/transform.ts";
 import { projectOn } from "./on-grid.ts";
-import { type Place, type PlaceFields, type PlaceNote, type PlacingRules, type Unplaced, unplaced } from "./place.ts";
+import {
+  type Place,
+  type PlaceFields,
+  type PlaceNote,
+  type PlacingRules,
+  proposing,
+  type Unplaced,
+  unplaced,
+} from "./place.ts";
 import { radiusOf } from "./radius.ts";
 import { statedNumber } from "./stated-number.ts";
 
@@ -101,6 +109,12 @@ function notNumber(field: "decimalLatitude" | "decimalLongitude", value: string)
       );
 }
 
+/** A number as written, with the other sign. */
+function otherSign(text: string): string {
+  const plain = text.trim().replace("−", "-").replace(/^\+/, "");
+  return plain.startsWith("-") ? plain.slice(1) : `-${plain}`;
+}
+
 /** What might be meant by coordinates in no territory: exchanged, or a sign lost. */
 function outside(
   fields: PlaceFields,
@@ -112,20 +126,26 @@ function outside(
   const fits = (x: number, y: number) =>
     Math.abs(y) <= 90 && Math.abs(x) <= 180 && rules.territories.some((territory) => territory.holds(x, y));
   if (fits(latitude, longitude))
-    return unplaced(
-      "coordinates_exchanged",
-      "decimalLatitude",
-      both,
-      "lie in no territory, but would if latitude and longitude were exchanged",
-      "exchange them if that is so",
+    return proposing(
+      unplaced(
+        "coordinates_exchanged",
+        "decimalLatitude",
+        both,
+        "lie in no territory, but would if latitude and longitude were exchanged",
+        "exchange them if that is so",
+      ),
+      `decimalLatitude=${fields.decimalLongitude}; decimalLongitude=${fields.decimalLatitude}`,
     );
   if (fits(-longitude, latitude))
-    return unplaced(
-      "longitude_sign",
-      "decimalLongitude",
-      fields.decimalLongitude,
-      "lies in no territory, but would with the other sign",
-      "change the sign if that is so",
+    return proposing(
+      unplaced(
+        "longitude_sign",
+        "decimalLongitude",
+        fields.decimalLongitude,
+        "lies in no territory, but would with the other sign",
+        "change the sign if that is so",
+      ),
+      `decimalLatitude=${fields.decimalLatitude}; decimalLongitude=${otherSign(fields.decimalLongitude)}`,
     );
   if (Math.abs(latitude) > 90 || Math.abs(longitude) > 180)
     return unplaced(

@@ -45,6 +45,8 @@ export interface PlaceNote {
   value: string;
   message: string;
   wayOut: string;
+  /** A correction as field=value; field=value, for a person to rule on; never applied by itself. */
+  proposal?: string;
 }
 
 /** Where a record was: a square of the territory's grid, or a circle around a point. */
@@ -72,6 +74,11 @@ export interface Unplaced {
 /** True when a place could not be read. */
 export function isUnplaced(answer: Place | Unplaced): answer is Unplaced {
   return "refused" in answer;
+}
+
+/** An answer whose refusal proposes a correction. */
+export function proposing(answer: Unplaced, proposal: string): Unplaced {
+  return { ...answer, refused: { ...answer.refused, proposal } };
 }
 
 /** Shorthand for a note that keeps a record from being placed. */

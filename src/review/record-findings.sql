@@ -3,7 +3,7 @@
 -- In: findings, review_findings, check_severities, decided, record_keys, files. Out: the view record_findings.
 CREATE OR REPLACE VIEW record_findings AS
 WITH asked AS (
-  SELECT record_no, check_name, severity, field, value, '' AS subject, message, way_out, '' AS proposal FROM findings
+  SELECT record_no, check_name, severity, field, value, '' AS subject, message, way_out, proposal FROM findings
   UNION ALL
   SELECT record_no, check_name, severity, field, value, subject, message, way_out, proposal FROM review_findings
   UNION ALL

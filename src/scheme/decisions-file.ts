@@ -31,7 +31,14 @@ export const IDENTIFICATIONS = [
 const text = z.string().default("");
 
 /** Fields of a record that a ruling may correct; the rest of their group is then set aside. */
-export const CORRECTABLE = ["scientificName", "gridReference", "eventDate", "caste"] as const;
+export const CORRECTABLE = [
+  "scientificName",
+  "gridReference",
+  "decimalLatitude",
+  "decimalLongitude",
+  "eventDate",
+  "caste",
+] as const;
 export type Correctable = (typeof CORRECTABLE)[number];
 
 /** One row of `decisions.csv`: one ruling on one record. Rows are added at the end and never changed. */

@@ -79,7 +79,7 @@ function apply(before: RecordDecision, decision: DecisionRow & { row?: number })
     case "leave out":
       return { ...now, status: decision };
     case "correct":
-      return { ...now, corrections: { ...before.corrections, ...correctionsIn(decision) } };
+      return { ...now, corrections: corrected(before.corrections, correctionsIn(decision)) };
     case "re-identify":
       return {
         ...now,
@@ -106,6 +106,15 @@ export function isRuled({ status, identification, corrections, sameAs, notTheSam
   );
 }
 
+const PLACE = ["gridReference", "decimalLatitude", "decimalLongitude"] as const;
+
+/** A new place takes the place of an earlier one whole, whichever way it is written. */
+function corrected(before: RecordDecision["corrections"], now: RecordDecision["corrections"]) {
+  const kept = { ...before };
+  if (PLACE.some((field) => now[field] !== undefined)) for (const field of PLACE) delete kept[field];
+  return { ...kept, ...now };
+}
+
 /** "gridReference=SP50; eventDate=2011-07-12" as fields and values. */
 function correctionsIn({ value, row }: DecisionRow & { row?: number }): Partial<Record<Correctable, string>> {
   const corrections: Partial<Record<Correctable, string>> = {};
@@ -125,5 +134,11 @@ function correctionsIn({ value, row }: DecisionRow & { row?: number }): Partial<
       );
     corrections[name] = rest.join("=").trim();
   }
+  if ((corrections.decimalLatitude === undefined) !== (corrections.decimalLongitude === undefined))
+    throw new Mistake("a coordinate", "is corrected without the other", "give decimalLatitude and decimalLongitude", {
+      file: DECISIONS_FILE,
+      ...(row === undefined ? {} : { row }),
+      field: "value",
+    });
   return corrections;
 }

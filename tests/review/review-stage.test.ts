@@ -60,6 +60,32 @@ describe("reviewRecords", () => {
     expect(records[0]?.first_day).toBe(Date.UTC(2011, 6, 12) / 86_400_000);
   });
 
+  it("are proposed where one correction would make a record good, and follow the proposal when it is ruled", async () => {
+    const header = `${HEADER},decimalLatitude,decimalLongitude,coordinateUncertaintyInMeters`;
+    const rows = [
+      "a1,Bombus terestris,2011-07-12,SP5006,Ann,,,,",
+      // Oxford stands near 51.75 N 1.25 W: exchanged, and with its sign lost, in the North Sea east of Norfolk.
+      "a2,Bombus terrestris,2011-07-12,,Ann,,-1.25000,51.75000,10",
+      "a3,Bombus terrestris,2011-07-12,,Ann,,52.25798,3.93559,10",
+    ];
+    const asked = await statusOf(rows, [], header);
+    expect(asked.findings.map(({ proposal }) => proposal)).toEqual([
+      "scientificName=Bombus terrestris",
+      "decimalLatitude=51.75000; decimalLongitude=-1.25000",
+      "decimalLatitude=52.25798; decimalLongitude=-3.93559",
+    ]);
+    const decisions = asked.findings.map(({ proposal }, index) => ({
+      recordKey: `walks:a${index + 1}`,
+      ruling: "correct",
+      value: proposal,
+    }));
+    const { statuses, records } = await statusOf(rows, decisions, header);
+    expect(statuses).toEqual(["used: used", "used: used", "used: used"]);
+    // Oxford is in SP50, by the letters of the National Grid; 52.25798 N 3.93559 W is SN 6 6 (cs2cs, EPSG:4326 to 27700).
+    expect(records[1]?.hectad).toBe("SP50");
+    expect(records[2]?.hectad?.slice(0, 2)).toBe("SN");
+  });
+
   it("keep an identification that cannot be decided out of the atlas", async () => {
     const { statuses } = await statusOf(
       [SOUND],

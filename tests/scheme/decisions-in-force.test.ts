@@ -28,6 +28,17 @@ describe("decisionsInForce", () => {
     });
   });
 
+  it("lets a corrected place take the place of an earlier one, however it is written", () => {
+    const found = decisionsInForce([
+      row({ ruling: "correct", value: "gridReference=SP50; caste=queen" }),
+      row({ decisionID: "d2", ruling: "correct", value: "decimalLatitude=51.75; decimalLongitude=-1.25" }),
+    ]).get("walks:1");
+    expect(found?.corrections).toEqual({ caste: "queen", decimalLatitude: "51.75", decimalLongitude: "-1.25" });
+    expect(() => decisionsInForce([row({ ruling: "correct", value: "decimalLatitude=51.75" })])).toThrow(
+      "a coordinate is corrected without the other",
+    );
+  });
+
   it("takes back one ruling, or a whole batch, and lets the one before count again", () => {
     const decisions = [
       row({ decisionID: "d1", ruling: "hold" }),

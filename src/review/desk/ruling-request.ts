@@ -6,6 +6,7 @@ import { Mistake } from "../../mistake.ts";
 import { readCasteText } from "../../names/caste-text.ts";
 import { isNameRefusal } from "../../names/match-name.ts";
 import { placingTerritories } from "../../records/record-stage.ts";
+import { statedNumber } from "../../records/stated-number.ts";
 import { casteVocabulary } from "../../scheme/caste-vocabulary.ts";
 import { CORRECTABLE, type Correctable, IDENTIFICATIONS, RULINGS } from "../../scheme/decisions-file.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
@@ -81,6 +82,8 @@ const READ_AS: Readonly<Record<Correctable, (value: string, scheme: Scheme) => v
     if (!answers.some((answer) => !isRefusal(answer)) && refused !== undefined && isRefusal(refused))
       throw new Mistake("gridReference", `is ${value}: ${refused.refused}`, refused.wayOut);
   },
+  decimalLatitude: (value) => refuseDegrees("decimalLatitude", value, 90),
+  decimalLongitude: (value) => refuseDegrees("decimalLongitude", value, 180),
   eventDate(value, { settings }) {
     const answer = readDate({ eventDate: value }, { intervalEnd: settings.dates.interval_end, format: "iso" });
     if (isDateRefusal(answer)) throw new Mistake("eventDate", `is ${value}, which is no date`, "write year-month-day");
@@ -95,6 +98,12 @@ const READ_AS: Readonly<Record<Correctable, (value: string, scheme: Scheme) => v
       );
   },
 };
+
+function refuseDegrees(field: string, value: string, most: number): void {
+  const degrees = statedNumber(value);
+  if (degrees === undefined || Math.abs(degrees) > most)
+    throw new Mistake(field, `is ${value}`, `write decimal degrees from −${most} to ${most}`);
+}
 
 function readAsName(value: string, { checklist }: Scheme): void {
   const match = checklist.match(value);
