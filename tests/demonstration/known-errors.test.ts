@@ -13,7 +13,7 @@ import type { Database } from "../../src/engine/database.ts";
 const REACHED: Readonly<Record<string, [traceable: number, caught: number]>> = {
   "30-february": [60, 60],
   "day-and-month-swapped": [67, 67],
-  "default-date": [114, 113],
+  "default-date": [114, 114],
   "emoji-in-remarks": [0, 0],
   "formula-in-remarks": [0, 0],
   "future-year": [59, 59],
@@ -21,7 +21,7 @@ const REACHED: Readonly<Record<string, [traceable: number, caught: number]>> = {
   "html-in-remarks": [0, 0],
   "impossible-caste": [53, 53],
   "longitude-sign-lost": [21, 21],
-  "look-alike": [61, 50],
+  "look-alike": [61, 52],
   "misspelt-name": [143, 143],
   "other-coordinate-system": [8, 8],
   "ragged-row": [62, 62],
@@ -35,7 +35,7 @@ const REACHED: Readonly<Record<string, [traceable: number, caught: number]>> = {
 const FOUND_AT_LEAST = 0.95;
 const ASKED_AT_MOST = 0.02;
 /** Sound records asked about or held, by any check; a change may ask about fewer, and more only where it finds more. */
-const ASKED_SO_FAR = 1_200;
+const ASKED_SO_FAR = 1_122;
 
 const folder = realpathSync(mkdtempSync(join(tmpdir(), "known-errors-")));
 let database: Database | undefined;
