@@ -10,7 +10,8 @@ const DOCUMENTS = ["README.md", "DEVELOPERS.md", "content/README.md"];
 const BEGINNINGS = [ROOT, join(ROOT, "content")];
 
 /** Paths that exist only after a command has run, or where a scheme has them. */
-const MADE_LATER = /^(\.build|dist|node_modules|records|review|atlas|my-atlas|decisions\.csv|sites\.csv|regions\.geojson)(\/|$)/;
+const MADE_LATER =
+  /^(\.build|dist|node_modules|records|review|atlas|my-atlas|decisions\.csv|sites\.csv|regions\.geojson)(\/|$)/;
 
 const { scripts } = JSON.parse(read("package.json")) as { scripts: Record<string, string> };
 
