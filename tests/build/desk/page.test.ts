@@ -185,7 +185,7 @@ describe("the page of the desk", () => {
     await page.getByLabel("single letters rule").uncheck();
     await page.keyboard.press("Enter");
     await page.keyboard.press("u");
-    await page.locator(".bar button", { hasText: "Hold" }).click();
+    await page.locator(".rulings button", { hasText: "Hold" }).click();
     const rows = await rowsOf(folder, 1);
     expect(rows[0]).toMatchObject({ ruling: "hold", who: "hul" });
   });

@@ -54,7 +54,7 @@ export class DeskPage {
       ),
       element(
         "footer",
-        { class: "bar" },
+        { class: "rulings" },
         element("div", { class: "told" }, this.#told, this.#drafted),
         element("div", { role: "toolbar", "aria-label": "Rulings" }, ...toolbar),
       ),

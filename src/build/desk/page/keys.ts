@@ -27,7 +27,7 @@ export function listen(acts: Readonly<Record<string, () => void>>): void {
     const act = Object.hasOwn(acts, event.key) ? acts[event.key] : undefined;
     if (act === undefined || (event.repeat && !MOVES.includes(event.key))) return;
     const inLedger = (event.target as HTMLElement).closest(".ledger, body") !== null;
-    if (event.key === "Enter" && (event.target as HTMLElement).closest("#record, .bar, .mast") !== null) return;
+    if (event.key === "Enter" && (event.target as HTMLElement).closest("#record, .rulings, .mast") !== null) return;
     if (!inLedger) return;
     event.preventDefault();
     act();

@@ -40,7 +40,7 @@ export function recordPage(record: RecordAnswer, desk: DeskAnswer, acts: RecordA
     ),
     settlingTable(record.settling, record.questions),
     cellsOf(record),
-    element("section", { id: "history" }, ...historyOf(record.history)),
+    element("section", { id: "history" }, ...historyOf(record)),
     element("section", { id: "around", "aria-busy": "true" }),
     desk.invented && element("p", { class: "small" }, "Invented records."),
   );

@@ -11,14 +11,17 @@ export function correctSheet(rulings: Rulings, { correctable }: DeskAnswer): voi
   const record = rulings.shown();
   if (record === undefined) return;
   const proposed = fieldsOf(record.questions.find(({ proposal }) => proposal !== "")?.proposal ?? "");
+  const cells = new Map(record.cells);
   const { name, place, date, kind } = record.said;
-  const says: Record<string, string> = { scientificName: name, gridReference: place, eventDate: date, caste: kind };
+  const inShort = new Map(Object.entries({ scientificName: name, gridReference: place, eventDate: date, caste: kind }));
   const fields = correctable.map((field) =>
     element("input", { name: field, value: proposed.get(field) ?? "", autocomplete: "off" }),
   );
   openSheet(
     proposed.size > 0 ? "Correct as proposed" : "Correct",
-    fields.map((field) => labelled(field.name, field, `says ${says[field.name] || "nothing"}`)),
+    fields.map((field) =>
+      labelled(field.name, field, `says ${cells.get(field.name) ?? (inShort.get(field.name) || "nothing")}`),
+    ),
     () => {
       const filled = fields.filter(({ value }) => value.trim() !== "");
       if (filled.some(({ value }) => value.includes(";")))
