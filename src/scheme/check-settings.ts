@@ -1,11 +1,6 @@
 /** The part of `atlas.yaml` that says how records are checked: thresholds of our own checks, and how much each finding matters. */
 import { z } from "zod";
-import {
-  DefaultDateSettings,
-  ListSettings,
-  SitePointSettings,
-  TravelSettings,
-} from "./place-check-settings.ts";
+import { DefaultDateSettings, ListSettings, SitePointSettings, TravelSettings } from "./place-check-settings.ts";
 import { EvidenceSettings, ShareSettings, UnexpectedSettings } from "./species-check-settings.ts";
 
 /** Settings of the checks; every threshold has a default and its reason. */
