@@ -46,8 +46,15 @@ export const DefaultDateSettings = z.strictObject({
     .number()
     .min(2)
     .default(5)
-    .describe("how many times as many records as its neighbouring days a day of the year must have, in one source"),
-  records: z.int().min(2).default(5).describe("records a day must have before it is looked at; fewer may be chance"),
+    .describe(
+      "how many times as many lists (records of one recorder and day) as its neighbouring days a day of the year must have, in one source",
+    ),
+  lists: z.int().min(2).default(5).describe("lists a day must have before it is looked at; fewer may be chance"),
+  years: z
+    .int()
+    .min(1)
+    .default(3)
+    .describe("years they must be of; many lists on one day of one year are an event, not a habit of a form"),
   days: z
     .int()
     .min(3)
@@ -58,7 +65,7 @@ export const DefaultDateSettings = z.strictObject({
     .positive()
     .default(0.000001)
     .describe(
-      "probability below which as many records are no chance, by the Poisson distribution; a source has 366 days that are looked at",
+      "probability below which as many lists are no chance, by the Poisson distribution; a source has 366 days that are looked at",
     ),
 });
 

@@ -5,11 +5,11 @@ import { FILLED_IN, heapedDays, layHeapedDays } from "./heaped-days.ts";
 /** SQL for the month's name of a heaped day. */
 export const MONTH_NAME = "strftime(CAST('2000-' || h.day AS DATE), '%B')";
 
-/** A day of the year with far more records of a source than the days around it. */
+/** A day of the year with far more lists of a source, year after year, than the days around it. */
 export const dateHeaping: Check = {
   name: "date_heaping",
   severity: "ask",
-  asks: "Has a source far more records on one day of the year than on the days around it, such as the first of a month? Sources of a declared survey or campaign are not asked.",
+  asks: "Has a source, year after year, far more lists on one day of the year than on the days around it, such as the first of a month? Sources of a declared survey or campaign are not asked.",
   find,
 };
 

@@ -1,8 +1,8 @@
 -- In: heaped_days, placed_records, record_texts. Out: findings of default_date and date_heaping.
 SELECT
   r.record_no, 'eventDate' AS field, t.said_date AS value, 'day ' || h.day AS subject,
-  h.records || ' records of this source have the day ' || ltrim(split_part(h.day, '-', 2), '0') || ' ' || {month}
-    || ', its neighbouring days ' || h.expected || ' on average' AS message,
+  h.lists || ' lists of this source, with ' || h.records || ' records, have the day ' || ltrim(split_part(h.day, '-', 2), '0') || ' ' || {month}
+    || ', its neighbouring days ' || h.expected || ' lists on average' AS message,
   'see whether a form or a program filled in the day; where it did, give the month or year alone' AS way_out,
   '' AS proposal
 FROM placed_records AS r

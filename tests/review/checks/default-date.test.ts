@@ -22,14 +22,19 @@ it("lets a single New Year's walk, and many in a mild January, alone", async () 
   expect(await asked(database(), on([...mild, ...mild]), CHECKS)).toEqual([]);
 });
 
-it("asks about a day with far more records than its neighbours, unless a campaign explains it", async () => {
+it("asks about a day with far more lists than its neighbours year after year, unless a campaign explains it", async () => {
   // 20 on 1 May against 14 in the week on either side, 1 a day: 20 times as many, by chance one in 10¹⁸ or less.
-  const days = [...Array(20).fill("2011-05-01"), ...Array.from({ length: 7 }, (_, index) => `2011-04-${24 + index}`)];
+  const firsts = Array.from({ length: 20 }, (_, index) => `${1995 + index}-05-01`);
+  const days = [...firsts, ...Array.from({ length: 7 }, (_, index) => `2011-04-${24 + index}`)];
   const rows = on([...days, ...Array.from({ length: 7 }, (_, index) => `2011-05-0${index + 2}`)]);
   const found = await asked(database(), rows, CHECKS);
   expect([found.length, count(found, "date_heaping")]).toEqual([20, 20]);
   const campaign = { sources: { walks: { project: "May count" } } };
   expect(await asked(database(), rows, CHECKS, campaign)).toEqual([]);
+});
+
+it("lets the one great day of a small source alone", async () => {
+  expect(await asked(database(), on(Array(20).fill("2011-05-01")), CHECKS)).toEqual([]);
 });
 
 it("asks about the days on which calendars of programs begin", async () => {
