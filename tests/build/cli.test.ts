@@ -131,7 +131,7 @@ describe("check", () => {
     expect(stdout).toContain("10 records read = 10 used + 0 held + 0 not used");
     expect(stdout).toMatch(/review\/findings\.csv\n$/);
     const lines = stderr.trimEnd().split("\n");
-    expect(lines.map((line) => line.split(/ +/)[0])).toEqual(["read", "interpret", "measure", ""]);
+    expect(lines.map((line) => line.split(/ +/)[0])).toEqual(["read", "", "interpret", "review", "measure", ""]);
     expect(lines.at(-1)).toMatch(/an overlap of 0\.5 instead of 0\.9 would add 0 2 km squares \(0 records\)/);
   });
 
@@ -196,6 +196,7 @@ describe("new", () => {
     expect(stdout).toContain("atlaswright check --content mine");
     expect(readdirSync(join(folder, "mine")).sort()).toEqual([
       ".gitignore",
+      "README.md",
       "atlas.yaml",
       "characters.csv",
       "checklist.csv",

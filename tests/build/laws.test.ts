@@ -42,6 +42,7 @@ describe("the same scheme", () => {
       expect(log.steps).toEqual({
         read: "reused",
         interpret: "reused",
+        review: "reused",
         measure: "reused",
         publish: "reused",
         render: "reused",
