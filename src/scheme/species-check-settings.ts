@@ -52,7 +52,7 @@ export const UnexpectedSettings = z.strictObject({
     .int()
     .min(1)
     .default(200)
-    .describe("a first for a territory is asked about where so many visits were made before"),
+    .describe("a first for a territory is asked about where others had made so many visits by then"),
   season_percent: z
     .number()
     .min(0)

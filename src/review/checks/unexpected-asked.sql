@@ -6,7 +6,7 @@
 CREATE OR REPLACE TABLE unexpected_records AS
 WITH placed AS (
   SELECT o.record_no, o.taxon_no, o.square_id, o.slab, o.territory, p.place_no, s.share, s.visits, s.reports, s.nowhere, r.visits AS region_visits,
-    r.supporters - 1 = 0 AND r.weight = 1 AND r.visits >= {first_after} AS first
+    coalesce(r.visits >= {first_after}, false) AS first
   FROM observations AS o
   LEFT JOIN doubtful_places AS p USING (taxon_no, square_id, slab, supporter)
   LEFT JOIN place_shares AS s USING (place_no)

@@ -6,7 +6,8 @@
 -- In: interpreted_records, review_squares, review_taxa (taxon_no, taxon_id), counts_for (taxon_no, for_no),
 -- confirmed_records (record_no), target_sources (source). Out: observations (one row a record), support (taxon_no,
 -- square_id, slab, supporter, weight, reports), effort (square_id, slab, supporter, visits), taxon_reports (taxon_no,
--- reports, visits of all), region_support (taxon_no, territory, supporters, weight, visits).
+-- reports, visits of all), region_support (taxon_no, territory, visits): taxa that one person alone reported in a territory,
+-- and the visits others had made there by the end of the slab of the first report.
 -- A slab is {years} calendar years.
 CREATE OR REPLACE TABLE observations AS
 WITH placed AS (
@@ -49,12 +50,26 @@ CREATE OR REPLACE TABLE taxon_reports AS
 SELECT taxon_no, sum(reports) AS reports, (SELECT sum(visits) FROM effort) AS visits FROM support GROUP BY taxon_no;
 
 CREATE OR REPLACE TABLE region_support AS
-SELECT s.taxon_no, q.territory, count(DISTINCT s.supporter) AS supporters, max(s.weight) AS weight, any_value(v.visits) AS visits
-FROM support AS s
-JOIN (SELECT square_id, min(territory) AS territory FROM observations GROUP BY square_id) AS q USING (square_id)
-JOIN (
-  SELECT territory, sum(visits) AS visits
-  FROM effort JOIN (SELECT square_id, min(territory) AS territory FROM observations GROUP BY square_id) USING (square_id)
-  GROUP BY territory
-) AS v USING (territory)
-GROUP BY s.taxon_no, q.territory;
+WITH squares AS (SELECT square_id, min(territory) AS territory FROM observations GROUP BY square_id),
+firsts AS (
+  SELECT s.taxon_no, q.territory, min(s.supporter) AS supporter, min(s.slab) AS slab
+  FROM support AS s JOIN squares AS q USING (square_id)
+  GROUP BY s.taxon_no, q.territory HAVING min(s.supporter) = max(s.supporter) AND max(s.weight) = 1
+),
+made AS (
+  SELECT q.territory, e.slab, e.supporter, sum(e.visits) AS visits
+  FROM effort AS e JOIN squares AS q USING (square_id) GROUP BY ALL
+),
+made_by_all AS (SELECT territory, slab, sum(visits) AS visits FROM made GROUP BY ALL),
+by_all AS (
+  SELECT f.taxon_no, f.territory, sum(m.visits) AS visits
+  FROM firsts AS f JOIN made_by_all AS m ON m.territory = f.territory AND m.slab <= f.slab GROUP BY ALL
+),
+own AS (
+  SELECT f.taxon_no, f.territory, sum(m.visits) AS visits
+  FROM firsts AS f JOIN made AS m ON m.territory = f.territory AND m.supporter = f.supporter AND m.slab <= f.slab GROUP BY ALL
+)
+SELECT f.taxon_no, f.territory, coalesce(a.visits, 0) - coalesce(o.visits, 0) AS visits
+FROM firsts AS f
+LEFT JOIN by_all AS a USING (taxon_no, territory)
+LEFT JOIN own AS o USING (taxon_no, territory);

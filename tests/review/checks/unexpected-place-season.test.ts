@@ -177,7 +177,17 @@ describe("unexpected here and now", () => {
       unexpected: { first_after_visits: 50 },
     });
     expect(found).toHaveLength(1);
-    expect(found[0]?.message).toMatch(/^first for Ireland \(61 visits by all\); none of 60 visits/);
+    expect(found[0]?.message).toMatch(/^first for Ireland \(60 visits by others by then\); none of 60 visits/);
+  });
+
+  it("takes nobody's first record for a first where others came later, or where one person made all visits", async () => {
+    const unexpected = { first_after_visits: 50 };
+    const pioneer = row(SCARCE, "1950-07-04", "N9040", "Zoe");
+    expect((await asked([...HOME(), ...visits(COMMON, "N9040"), pioneer], { unexpected })).keys).toEqual([]);
+    const survey = Array.from({ length: 60 }, (_, day) =>
+      row(COMMON, `2012-0${6 + Math.floor(day / 30)}-${10 + (day % 20)}`, `SP50${10 + day}`, "Survey"),
+    );
+    expect((await asked([...survey, row(SCARCE, "2012-07-04", "SP5011", "Survey")], { unexpected })).keys).toEqual([]);
   });
 
   it("says which part the evidence does not show, and leaves the name alone where it does", async () => {
@@ -188,7 +198,7 @@ describe("unexpected here and now", () => {
       },
     );
     expect(found[0]?.message).toBe(
-      "first for Great Britain and the Isle of Man (241 visits by all); its evidence does not show the antenna",
+      "first for Great Britain and the Isle of Man (240 visits by others by then); its evidence does not show the antenna",
     );
     next = 0;
     const specimen = await asked(
