@@ -75,7 +75,9 @@ export function wayOut(record: UnexpectedRecord, settling: SettlingEvidence | un
 }
 
 function placeReasons(record: UnexpectedRecord, ringKm: number): string[] {
-  const reasons = record.first ? [`first for ${record.region} (${count(record.region_visits)} visits by others by then)`] : [];
+  const reasons = record.first
+    ? [`first for ${record.region} (${count(record.region_visits)} visits by others by then)`]
+    : [];
   if (!record.far) return reasons;
   const years = `${record.from_year}–${record.to_year}`;
   const reported = record.reports === 0 ? "none" : count(record.reports);
