@@ -22,7 +22,14 @@ export const ListSettings = z.strictObject({
     .min(3)
     .default(10)
     .describe("records of a recorder or locality, in a source, from which a usual place is taken; fewer show no habit"),
-  usual_share: z.number().gt(0.5).max(1).default(0.8).describe("share of them that must have one and the same place"),
+  usual_share: z
+    .number()
+    .gt(0.5)
+    .max(1)
+    .default(0.8)
+    .describe(
+      "share of them that must have one and the same place; and share of a recorder's rows between two alike that must be like them before one that is not is asked about",
+    ),
   most_places: z
     .int()
     .min(2)

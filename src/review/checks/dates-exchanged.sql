@@ -28,9 +28,9 @@ days AS (
 SELECT
   p.record_no, 'eventDate' AS field, t.said_date AS value,
   CASE WHEN own.records = other.records THEN t."recordedBy" || ', ' || least(t.said_date, m.said_date) ELSE '' END AS subject,
-  'the row beside it, of the same recorder and place, has the date ' || m.said_date || ': day and month may be exchanged in one of them' AS message,
+  'the row beside it, of the same recorder and place, has the date ' || (DATE '1970-01-01' + p.mate_day) || ': day and month may be exchanged in one of them' AS message,
   'look at the list it comes from' AS way_out,
-  'eventDate=' || m.said_date AS proposal
+  'eventDate=' || (DATE '1970-01-01' + p.mate_day) AS proposal
 FROM pairs AS p
 JOIN days AS own ON own.source = p.source AND own.recorder = p.recorder AND own.first_day = p.first_day
 JOIN days AS other ON other.source = p.source AND other.recorder = p.recorder AND other.first_day = p.mate_day

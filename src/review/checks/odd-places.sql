@@ -1,7 +1,8 @@
 -- Records that stand alone, each with places where they would be looked for: where the same recorder was that day, and
 -- where nearly all of the recorder's or the locality's records of the source are.
 -- Records of a day within {together_m} m of each other keep each other company: what has company is not odd.
--- A day with more than {most_places} places is no walk of one person: nothing is looked for on it.
+-- A day with more than {most_places} places is no walk of one person: nothing is looked for on it. Nor is anything looked
+-- for by day where the recorder's places usually stand alone, as those of a county's service or of traps do.
 -- In: placed_records, raw_records. Out: odd_places (record_no, place_id, mate_no, mate_records, mates, longitude, latitude,
 -- reach_m of the mate, gap_m).
 CREATE OR REPLACE TABLE day_places AS
@@ -22,6 +23,10 @@ SELECT odd.*, sum(mate.records) FILTER ({gap} <= {together_m})::INTEGER AS compa
 FROM walked AS odd
 JOIN walked AS mate ON mate.recorder = odd.recorder AND mate.first_day = odd.first_day
 GROUP BY ALL;
+
+CREATE OR REPLACE TABLE walkers AS
+SELECT recorder FROM walked_places GROUP BY recorder
+HAVING count(*) < {usual_records} OR 2 * count(*) FILTER (company > 1) >= count(*);
 
 CREATE OR REPLACE TABLE keyed_places AS
 SELECT source, key, longitude, latitude, min(reach_m) AS reach_m, count(*) AS records, min(record_no) AS record_no
@@ -47,7 +52,7 @@ WITH pairs AS (
     mate.longitude, mate.latitude, mate.reach_m, {gap} AS gap_m
   FROM walked_places AS odd
   JOIN walked_places AS mate ON mate.recorder = odd.recorder AND mate.first_day = odd.first_day
-  WHERE odd.company = 1 AND mate.record_no <> odd.record_no
+  WHERE odd.company = 1 AND mate.record_no <> odd.record_no AND odd.recorder IN (SELECT recorder FROM walkers)
   UNION ALL
   SELECT odd.record_no, mate.record_no, mate.records, split_part(mate.key, ' ', 1),
     mate.longitude, mate.latitude, mate.reach_m, {gap}

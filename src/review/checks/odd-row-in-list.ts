@@ -12,7 +12,7 @@ export const oddRowInList: Check = {
 };
 
 async function find({ database, scheme }: CheckContext): Promise<void> {
-  const { together_m, far_m } = scheme.settings.checks.lists;
+  const { together_m, far_m, usual_records, usual_share } = scheme.settings.checks.lists;
   await database.run(sqlBeside(import.meta.url, "list-neighbours.sql"));
   await addFindings(
     database,
@@ -23,6 +23,8 @@ async function find({ database, scheme }: CheckContext): Promise<void> {
       gap_around: gapBetween("before", "after"),
       together_m,
       far_m,
+      usual_records,
+      usual_share,
     }),
   );
 }

@@ -43,3 +43,24 @@ it("knows day and month exchanged from the row beside it, and takes the date mor
   expect(await odd([one, listed({ id: "a2", day: "2012-12-07" })])).toEqual([]);
   expect(await odd([one, listed({ id: "a2", day: "2011-12-07", place: "SP7825" })])).toEqual([]);
 });
+
+it("proposes one date that can be read, where the neighbours state theirs in several columns", async () => {
+  const header = "occurrenceID,scientificName,eventDate,year,verbatimEventDate,gridReference,recordedBy";
+  const on = (id: string, day: string, words: string) =>
+    `${id},Bombus pratorum,${day},${day.slice(0, 4)},${words},SP5006,Ann`;
+  const rows = [
+    on("a1", "2011-07-12", "12/7/2011"),
+    on("a2", "2011-09-01", "1/9/2011"),
+    on("a3", "2011-07-12", "12/7/2011"),
+  ];
+  expect(await asked(database(), rows, ["odd_row_in_list"], { header })).toEqual([
+    "3: odd_row_in_list eventDate=2011-07-12",
+  ]);
+});
+
+it("asks nothing of a file in another order than that of lists, where neighbours leave the row between out time and again", async () => {
+  const sorted = Array.from({ length: 24 }, (_, index) =>
+    listed({ id: `a${index}`, day: index % 2 === 0 ? "2011-07-12" : `2011-08-${String(index + 1).padStart(2, "0")}` }),
+  );
+  expect(await odd(sorted)).toEqual([]);
+});

@@ -66,3 +66,13 @@ it("reads coordinates with two figures exchanged or the other sign", async () =>
     "2: place_slip gridReference=SP517060",
   ]);
 });
+
+it("looks for nothing by day where a recorder's places usually stand alone, as a county service's do", async () => {
+  // Five days with two places each, kilometres apart; on the sixth day two that differ by exchanged figures.
+  const rounds = Array.from({ length: 5 }, (_, index) => [
+    listed({ id: `a${index}`, day: `2011-06-1${index}`, place: `SP1${index}06` }),
+    listed({ id: `b${index}`, day: `2011-06-1${index}`, place: `SP7${index}45` }),
+  ]).flat();
+  const pair = [listed({ id: "c1", place: "SP5060" }), listed({ id: "c2" })];
+  expect(await slips([...rounds, ...pair])).toEqual([]);
+});
