@@ -1,7 +1,7 @@
 -- Rows between two that agree with each other on recorder, day and place, and that differ from both in the day or the place.
--- Where a recorder's neighbours in a source often agree and leave the row between them out, the file is in another order than
--- that of lists, and says nothing.
--- In: list_neighbours, placed_records, record_texts, review_findings. Out: findings of odd_row_in_list.
+-- Rows of events with ids of their own are no rows of one list. Where a recorder's neighbours in a source often agree and
+-- leave the row between them out, the file is in another order than that of lists, and says nothing.
+-- In: list_neighbours, placed_records, raw_records, record_texts, review_findings. Out: findings of odd_row_in_list.
 WITH trios AS (
   SELECT
     row.record_no, row.source, row.recorder, before.record_no AS before_no,
@@ -13,7 +13,9 @@ WITH trios AS (
   JOIN placed_records AS row USING (record_no)
   JOIN placed_records AS before ON before.record_no = l.before_no
   JOIN placed_records AS after ON after.record_no = l.after_no
-  WHERE l.before_recorder = l.recorder AND l.after_recorder = l.recorder AND row.counts
+  JOIN raw_records AS row_event ON row_event.record_no = row.record_no
+  JOIN raw_records AS before_event ON before_event.record_no = before.record_no
+  WHERE row_event."eventID" = before_event."eventID" AND l.before_recorder = l.recorder AND l.after_recorder = l.recorder AND row.counts
     AND before.first_day = after.first_day AND before.last_day = after.last_day AND {gap_around} <= {together_m}
 ),
 odd AS (

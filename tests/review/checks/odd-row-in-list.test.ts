@@ -64,3 +64,16 @@ it("asks nothing of a file in another order than that of lists, where neighbours
   );
   expect(await odd(sorted)).toEqual([]);
 });
+
+it("takes rows of two events for no list, for their ids say that they are two", async () => {
+  const header = "occurrenceID,scientificName,eventDate,gridReference,recordedBy,eventID";
+  const on = (id: string, day: string, event: string) => `${id},Bombus pratorum,${day},SP5006,Ann,${event}`;
+  const rows = (events: readonly [string, string, string]) => [
+    on("a1", "2011-07-12", events[0]),
+    on("a2", "2011-09-01", events[1]),
+    on("a3", "2011-07-12", events[2]),
+  ];
+  const ask = (events: [string, string, string]) => asked(database(), rows(events), ["odd_row_in_list"], { header });
+  expect(await ask(["plot-1", "plot-2", "plot-1"])).toEqual([]);
+  expect(await ask(["plot-1", "plot-1", "plot-1"])).toHaveLength(1);
+});
