@@ -143,6 +143,9 @@ function splitWords(text: string): NameParts {
     if (epithets.length === 0) epithets.push(...epithetsOf(token));
     else infraspecific = token.replaceAll(/[.,]/g, "").toLowerCase();
   }
+  // "Plantago major L. subsp. intermedia (Gilib.) Lange": the species' author stands before the subspecies.
+  const mark = infraspecific === "" && epithets.length === 1 ? tokens.findIndex(isMarkOfEpithet) : -1;
+  if (mark >= 0) infraspecific = tokens.splice(0, mark + 2).at(-1) ?? "";
   return {
     genus: first.replaceAll(/[.,]/g, ""),
     genusAbbreviated,
@@ -151,6 +154,12 @@ function splitWords(text: string): NameParts {
     infraspecific,
     authorship: tokens.join(" "),
   };
+}
+
+/** A mark of rank with an epithet after it; "f." with an author after it is a son's. */
+function isMarkOfEpithet(token: string, index: number, tokens: readonly string[]): boolean {
+  const next = tokens[index + 1] ?? "";
+  return RANK_MARK.test(token) && /^\p{Ll}[\p{L}-]{2,}$/u.test(next) && !AUTHOR_START.test(next);
 }
 
 const NO_PARTS: NameParts = {

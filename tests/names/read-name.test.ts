@@ -127,6 +127,19 @@ describe("a name", () => {
     });
   });
 
+  // The form of autonyms and cited species' authors in the International Code of Nomenclature for algae, fungi, and plants;
+  // "L. f." is the younger Linnaeus, no form.
+  it("of a subspecies is found behind the species' author", () => {
+    expect(readName("Plantago major L. subsp. intermedia (Gilib.) Lange")).toMatchObject({
+      epithets: ["major"],
+      infraspecific: "intermedia",
+      authorship: "(Gilib.) Lange",
+    });
+    expect(readName("Bombus terrestris (Linnaeus, 1758) ssp. audax")).toMatchObject({ infraspecific: "audax" });
+    for (const authors of ["L. f. ex Smith", "L. f.", "(L. f.) Benth."])
+      expect(readName(`Salix major ${authors}`)).toMatchObject({ infraspecific: "", authorship: authors });
+  });
+
   it("says what of the qualifier's field was not understood", () => {
     expect(readName("Bombus terrestris", "confirmed by dissection").unreadQualifier).toBe("confirmed by dissection");
     expect(readName("Bombus terrestris", "cf. terrestris").unreadQualifier).toBe("");
