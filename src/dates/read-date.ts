@@ -1,4 +1,4 @@
-import { dayOfYear } from "./calendar.ts";
+import { dayOfYear, yearMonthDay } from "./calendar.ts";
 import { readDateColumns } from "./date-columns.ts";
 import type { WrittenDateRules } from "./date-part.ts";
 import { type IntervalEnd, readEventDate, trimBlank } from "./event-date.ts";
@@ -152,9 +152,12 @@ function daysOfYearFit(interval: DateInterval, { startDayOfYear, endDayOfYear }:
   );
 }
 
+/** A two-digit year of the verbatim text is one of the date's own hundred years, where the source says nothing else. */
 function compareVerbatim(interval: DateInterval, verbatim: string, rules: DateRules): DateNote[] {
   if (verbatim === "") return [];
-  const written = readWrittenDate(verbatim, rules);
+  const { year } = yearMonthDay(interval.last);
+  const pivot = year < 1900 ? undefined : Math.max(-1, year - 2000);
+  const written = readWrittenDate(verbatim, pivot === undefined ? rules : { twoDigitPivot: pivot, ...rules });
   if (isDateRefusal(written)) return [];
   if (contains(interval, written)) return [];
   const found = `the date says ${formatInterval(interval)}, the verbatim text "${verbatim}" ${formatInterval(written)}`;

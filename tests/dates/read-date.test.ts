@@ -149,6 +149,11 @@ describe("notes", () => {
     expect(read({ eventDate: "2005-06-01", year: "2005", verbatimEventDate: "jun/05" }, dayFirst)).toBe(
       "2005-06-01 finer_than_verbatim",
     );
+    // Where the source says nothing of two-digit years, the date itself does.
+    const undeclared = (eventDate: string, verbatimEventDate: string) => read({ eventDate, verbatimEventDate });
+    expect(undeclared("2005-06-01", "jun/05")).toBe("2005-06-01 finer_than_verbatim");
+    expect(undeclared("1975-06-01", "jun/75")).toBe("1975-06-01 finer_than_verbatim");
+    expect(undeclared("1975-06-01", "jun/76")).toBe("1975-06-01 verbatim_disagrees");
   });
 
   it("tell a verbatim text of other days, and are silent where it is the same interval", () => {
