@@ -82,6 +82,12 @@ export async function answerOf(database: Database, { settings }: Scheme, account
   };
 }
 
+/** Findings that no look at a record settles, with what to set for their source in atlas.yaml. */
+const SET_FOR_SOURCE: Readonly<Record<string, string>> = Object.freeze({
+  datum_not_stated: "set datum for the source, for example EPSG:4326, which is WGS84",
+  crs_not_stated: "set crs for the source, for example EPSG:27700",
+});
+
 /** The answer in words for a terminal: what became of the records, squares by period, findings by reason. */
 export function answerInWords(answer: Answer): string {
   const number = (value: number) => value.toLocaleString("en-GB");
@@ -107,8 +113,10 @@ export function answerInWords(answer: Answer): string {
   );
   if (answer.findings.length > 0) {
     lines.push("", "Findings");
-    for (const { severity, title, records } of answer.findings)
-      lines.push(`${number(records).padStart(12)}  ${severity.padEnd(6)}  ${title}`);
+    for (const { check, severity, title, records } of answer.findings) {
+      const wayOut = SET_FOR_SOURCE[check] === undefined ? "" : `: ${SET_FOR_SOURCE[check]}`;
+      lines.push(`${number(records).padStart(12)}  ${severity.padEnd(6)}  ${title}${wayOut}`);
+    }
   }
   return lines.join("\n");
 }

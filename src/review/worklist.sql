@@ -1,9 +1,15 @@
 -- What wants a ruling, one row a question, worst first: what holds a record before what is only asked about, and within
--- that the groups that one look settles, those with most records first.
+-- that the groups that one look settles, those with most records first. What a source's settings settle is one look a source.
 -- In: record_findings, record_texts, interpreted_records. Out: the table worklist.
 CREATE OR REPLACE TABLE worklist AS
 WITH open AS (
-  SELECT *, CASE WHEN subject <> '' THEN subject WHEN value <> '' THEN field || '=' || value ELSE '' END AS shared
+  SELECT *,
+    CASE
+      WHEN subject <> '' THEN subject
+      WHEN check_name IN ('datum_not_stated', 'crs_not_stated') THEN 'setting of the source'
+      WHEN value <> '' THEN field || '=' || value
+      ELSE ''
+    END AS shared
   FROM record_findings
   WHERE severity IN ('blocks', 'ask') AND NOT settled
 ),

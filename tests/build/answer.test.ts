@@ -62,4 +62,9 @@ describe("answerInWords", () => {
     expect(words.indexOf("used: as published")).toBeLessThan(words.indexOf("held: "));
     expect(words.indexOf("held: ")).toBeLessThan(words.indexOf("not used: "));
   });
+
+  it("says what to set where a setting is missing", () => {
+    const findings = [{ check: "datum_not_stated", severity: "ask" as const, title: "no datum is stated", records: 9 }];
+    expect(answerInWords({ ...answer, findings })).toMatch(/no datum is stated: set datum for the source, .*EPSG:4326/);
+  });
 });

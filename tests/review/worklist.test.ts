@@ -57,6 +57,17 @@ describe("worklist", () => {
     expect(rows.at(-1)?.["remarks"]).toBe("'=1+1");
   });
 
+  it("makes one look of what a setting of the source settles", async () => {
+    const header = "occurrenceID,scientificName,eventDate,easting,northing";
+    const rows = [1, 2, 3].map((row) => `a${row},Bombus terrestris,2011-07-12,45078${row},20629${row}`);
+    await review(database, { walks: [header, ...rows].join("\n") });
+    await layWorklist(database);
+    const looks = await database.rows(
+      "SELECT DISTINCT look_no::INTEGER AS look, records_of_look::INTEGER AS records, check_name FROM worklist",
+    );
+    expect(looks).toEqual([{ look: 1, records: 3, check_name: "crs_not_stated" }]);
+  });
+
   it("asks no more about a record that was ruled on", async () => {
     const rows = await rowsOf([{ recordKey: "walks:a2", ruling: "use" }]);
     expect(rows.map(({ record }) => record)).not.toContain("walks:a2");
