@@ -11,7 +11,7 @@ import { type Cost, costOf } from "./bench/cost.ts";
 import { inventScheme } from "./bench/invent-scheme.ts";
 
 const ROOT = fileURLToPath(new URL("..", import.meta.url));
-const STAGES = ["read", "interpret", "measure", "publish"] as const;
+const STAGES = ["read", "interpret", "review", "measure", "publish"] as const;
 const COLUMNS = [26, 10, 12, 12, 10];
 
 const said = (number: number) => number.toLocaleString("en-GB");

@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
+import { gatherFindings } from "../../src/build/findings.ts";
 import { measureScheme } from "../../src/build/pipeline.ts";
 import type { Progress } from "../../src/build/progress.ts";
 import { readAll } from "../../src/build/read-stage.ts";
@@ -9,8 +10,10 @@ import { type Database, openDatabase } from "../../src/engine/database.ts";
 import { openTables, saveTables } from "../../src/engine/saved-tables.ts";
 import { MEASURE_TABLES, measure } from "../../src/measures/measure-stage.ts";
 import { publish } from "../../src/publishing/publish.ts";
+import { layTogether } from "../../src/records/raw-records.ts";
 import { interpretRecords, openRecords, RECORD_TABLES } from "../../src/records/record-stage.ts";
 import { sourceFiles } from "../../src/records/source-files.ts";
+import { openReview, REVIEW_TABLES, reviewRecords } from "../../src/review/review-stage.ts";
 import { readScheme } from "../../src/scheme/scheme.ts";
 
 /** Where a part works: a folder that holds `content`, and the engine's memory limit. */
@@ -32,6 +35,7 @@ export const PARTS: Readonly<Record<string, (place: Place) => Promise<Outcome>>>
   load,
   read: (place: Place) => inDatabase(place, (database) => readPart(database, place)),
   interpret: (place: Place) => inDatabase(place, (database) => interpretPart(database, place)),
+  review: (place: Place) => inDatabase(place, (database) => reviewPart(database, place)),
   measure: (place: Place) => inDatabase(place, (database) => measurePart(database, place)),
   publish: (place: Place) => inDatabase(place, (database) => publishPart(database, place)),
   tables,
@@ -79,10 +83,21 @@ async function interpretPart(database: Database, place: Place): Promise<Outcome>
   return { seconds, counts: counts[0] ?? {} };
 }
 
+async function reviewPart(database: Database, place: Place): Promise<Outcome> {
+  const scheme = readScheme(join(place.folder, "content"));
+  await openInterpreted(database, place);
+  const seconds = await timed(async () => {
+    await reviewRecords(database, scheme);
+    await saveTables(database, fresh(place, "reviewed"), REVIEW_TABLES);
+  });
+  const counts = await database.rows<Record<string, number>>("SELECT count(*) AS questions FROM review_findings");
+  return { seconds, counts: counts[0] ?? {} };
+}
+
 async function measurePart(database: Database, place: Place): Promise<Outcome> {
   const scheme = readScheme(join(place.folder, "content"));
-  const { files } = await readFiles(database, place);
-  await openRecords(database, join(place.folder, "interpreted"));
+  const files = await openInterpreted(database, place);
+  await openReview(database, join(place.folder, "reviewed"));
   const unreadable = new Map(files.map(({ source, result }) => [source.id, result.unreadable]));
   const seconds = await timed(async () => {
     await measure(database, scheme, unreadable);
@@ -93,10 +108,10 @@ async function measurePart(database: Database, place: Place): Promise<Outcome> {
 
 async function publishPart(database: Database, place: Place): Promise<Outcome> {
   const scheme = readScheme(join(place.folder, "content"));
-  const { files } = await readFiles(database, place);
-  await openRecords(database, join(place.folder, "interpreted"));
+  const files = await openInterpreted(database, place);
+  await openReview(database, join(place.folder, "reviewed"));
   await openTables(database, join(place.folder, "measured"), MEASURE_TABLES);
-  await database.run("CREATE VIEW all_findings AS SELECT *, false AS settled FROM findings");
+  await gatherFindings(database, files);
   const read = new Map(files.map(({ source, result }) => [source.id, result.records]));
   return { seconds: await timed(() => publish(database, scheme, { folder: fresh(place, "published"), read })) };
 }
@@ -129,6 +144,14 @@ async function pages({ folder }: Place): Promise<Outcome> {
     onPage,
   });
   return { counts: { pages: made } };
+}
+
+/** Takes up what the parts `read` and `interpret` left. */
+async function openInterpreted(database: Database, place: Place) {
+  const { files } = await readFiles(database, place);
+  await layTogether(database, files);
+  await openRecords(database, join(place.folder, "interpreted"));
+  return files;
 }
 
 function readFiles(database: Database, place: Place) {
