@@ -68,7 +68,12 @@ function named(
       .toSorted(([a], [b]) => a - b)
       .map(([index, records]) => {
         const period = scheme.settings.periods[index];
-        return { period: period === undefined ? "in no period" : `${period.from ?? "to"}–${period.to}`, records };
+        return { period: period === undefined ? "in no period" : spanOf(period), records };
       }),
   };
+}
+
+function spanOf({ from, to }: { from: number | null; to: number }): string {
+  if (from === null) return `until ${to}`;
+  return from === to ? String(to) : `${from}–${to}`;
 }

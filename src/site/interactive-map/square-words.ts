@@ -1,3 +1,4 @@
+import { inPeriod } from "../components/text/in-period.ts";
 import { grouped } from "../components/text/numbers.ts";
 import { counted } from "../components/text/words.ts";
 import type { RecordedSquare, TaxonOnMap } from "./map-data.ts";
@@ -60,7 +61,7 @@ export function uncoveredWords(
     return `${code}: no record of ${taxon.name}, though others were recorded${compared ? " in both periods" : ""}.`;
   if (cover === "neither") return `${code}: no record of ${taxon.name}, and too little else recorded to say.`;
   const [known, unknown] = cover === "later_only" ? [label(1), label(0)] : [label(0), label(1)];
-  return `${code}: no record of ${taxon.name}, though others were recorded in ${known}; too little was recorded in ${unknown} to say.`;
+  return `${code}: no record of ${taxon.name}, though others were recorded ${inPeriod(known)}; too little was recorded ${inPeriod(unknown)} to say.`;
 }
 
 /** What the map shows now. @example viewWords(taxon, view, 214, "10 km", context) // "Red-tailed bumblebee, 1990–2005 and 2006–2024: 214 squares of 10 km in view." */

@@ -1,4 +1,5 @@
 import type { AtlasFile, TaxonFile } from "../../publishing/contracts.ts";
+import { inPeriod } from "../components/text/in-period.ts";
 import { grouped, inWords } from "../components/text/numbers.ts";
 import { since } from "../components/text/sentences.ts";
 import { counted, listed } from "../components/text/words.ts";
@@ -143,8 +144,8 @@ function comparedKey({ counts, periods, resolution }: TaxonSquares, { group }: N
           note: resolution === 10_000 ? `${grouped(counts.bothCovered)} of them covered in both` : "",
           squares: counts.both,
         },
-        { glyph: glyph("new"), words: "Newly found", note: `not found in ${earlier}`, squares: counts.new },
-        { glyph: glyph("gone"), words: "Not refound", note: `not found in ${later}`, squares: counts.gone },
+        { glyph: glyph("new"), words: "Newly found", note: `not found ${inPeriod(earlier)}`, squares: counts.new },
+        { glyph: glyph("gone"), words: "Not refound", note: `not found ${inPeriod(later)}`, squares: counts.gone },
       ],
     },
     { heading: "Recorded, but cannot be compared", lines: uncompared },

@@ -72,7 +72,8 @@ export interface Bracket {
 }
 
 /**
- * Brackets for the periods, and thin ones for the years outside every period.
+ * Brackets for the periods, and thin ones for the years outside every period. A period open at the left counts the years
+ * before the first drawn too.
  *
  * @param chart first and last year
  * @param periods of the atlas, in order
@@ -86,9 +87,11 @@ export function brackets(
 ): Bracket[] {
   const width = last - first + 1;
   const made: Bracket[] = [];
-  const add = (from: number, to: number, used: boolean, label: string) => {
+  const add = (from: number, to: number, used: boolean, label: string, counted = from) => {
     if (to < from) return;
-    const records = years.filter(({ year }) => year >= from && year <= to).reduce((sum, row) => sum + row.records, 0);
+    const records = years
+      .filter(({ year }) => year >= counted && year <= to)
+      .reduce((sum, row) => sum + row.records, 0);
     made.push({ from: (100 * (from - first)) / width, to: (100 * (to + 1 - first)) / width, used, label, records });
   };
   let next = first;
@@ -97,7 +100,7 @@ export function brackets(
     const to = Math.min(last, period.to);
     if (to < from) continue;
     add(next, from - 1, false, spanned(next, from - 1));
-    add(from, to, true, period.label);
+    add(from, to, true, period.label, period.from === null ? Number.NEGATIVE_INFINITY : from);
     next = to + 1;
   }
   add(next, last, false, spanned(next, last));

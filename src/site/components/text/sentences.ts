@@ -1,5 +1,6 @@
 import type { ChangeRow, Period, SeasonRow, SquareFile, TaxonFile } from "../../../publishing/contracts.ts";
 import { FEWEST_FOR_SEASON, quantileThird } from "../charts/season.ts";
+import { inPeriod } from "./in-period.ts";
 import { grouped, inWords, percentage, signed } from "./numbers.ts";
 import { thirdDays, thirdLoosely } from "./thirds.ts";
 import { capital, counted, countedInWords, listed, plural, small } from "./words.ts";
@@ -152,7 +153,9 @@ export function yearsSentence(
     const visits = sum(effort.filter(inside(period)).map((row) => row.visits));
     return visits < 100
       ? []
-      : [`${perHundred(sum(years.filter(inside(period)).map((row) => row.records)), visits)} in ${period.label}`];
+      : [
+          `${perHundred(sum(years.filter(inside(period)).map((row) => row.records)), visits)} ${inPeriod(period.label)}`,
+        ];
   });
   const start = `**${grouped(records)}** ${records === 1 ? "record" : "records"}${share === undefined ? "" : `, ${share} of them ${since(latest)}`}.`;
   return rates.length < 2 ? start : `${start} For each 100 visits there were ${listed(rates)}.`;

@@ -69,5 +69,7 @@ describe("brackets", () => {
       ["before 1990", 0, 50],
       ["1990–1999", 50, 100],
     ]);
+    const years = [1907, 1985, 1991].map((year) => ({ year, records: 2 }));
+    expect(brackets({ first: 1980, last: 1999 }, open, years).map(({ records }) => records)).toEqual([4, 2]);
   });
 });
