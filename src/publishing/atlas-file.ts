@@ -4,7 +4,7 @@ import type { Scheme } from "../scheme/scheme.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import type { AtlasFile, TaxonSummary } from "./contracts.ts";
 import { licenceOf } from "./licences.ts";
-import { coordinateSystemOfGrid } from "./map-frame.ts";
+import { ableToDraw, coordinateSystemOfGrid } from "./map-frame.ts";
 import { escapeHtml } from "./markdown.ts";
 import { type MethodCounts, methodStatements } from "./methods.ts";
 import { periodLabel } from "./period-label.ts";
@@ -66,7 +66,7 @@ export async function atlasFile(
       land_hectads: (scheme.landSquares ?? []).filter(({ territory }) => territory === id).length,
     })),
     map: {
-      crs: settings.map.crs ?? (await coordinateSystemOfGrid(database, territories[0])),
+      crs: await ableToDraw(database, settings.map.crs ?? (await coordinateSystemOfGrid(database, territories[0]))),
       insets: settings.territories.flatMap(({ id, inset }) =>
         inset === undefined ? [] : [{ territory: id, corner: inset }],
       ),
