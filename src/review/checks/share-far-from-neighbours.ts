@@ -4,16 +4,7 @@ import { addFindings, type Check, type CheckContext } from "../check.ts";
 import { dropTables } from "../drop-tables.ts";
 import { layNeighbours } from "../neighbouring-squares.ts";
 import { sharesApart } from "../shares-apart.ts";
-
-/** A recorder's or a source's records of one scarce taxon, against those of others around. */
-interface SetOfRecords {
-  kind: "recorder" | "source";
-  who: string;
-  taxon_id: string;
-  records: number;
-  of_taxon: number;
-  expected: number;
-}
+import { type SetOfRecords, setShares } from "./set-shares.ts";
 
 /**
  * Whether somebody's share of a scarce taxon is far above that of others who recorded around the same places in the same
@@ -40,7 +31,7 @@ async function find(context: CheckContext): Promise<void> {
       String(values[name] ?? whole),
     ),
   );
-  const sets = await database.rows<SetOfRecords>("SELECT * FROM set_shares ORDER BY kind, who, taxon_id");
+  const sets = await setShares(database, rules);
   const apart = sharesApart(
     sets.map(({ records, of_taxon, expected }) => ({ records, ofTaxon: of_taxon, expected })),
     { times: rules.times, falseShare: rules.false_share },
@@ -58,7 +49,7 @@ async function find(context: CheckContext): Promise<void> {
      ORDER BY s.record_no, a.subject`,
   );
   await dropTables(database, [
-    ...["share_records", "tried_sets", "set_counts", "around_all", "around_own", "set_shares", "sets_apart"],
+    ...["share_records", "tried_sets", "set_counts", "all_counts", "sets_apart"],
     ...["single_taxon_sources", "compared_sources", "review_squares", "neighbouring_squares"],
   ]);
 }
