@@ -164,7 +164,17 @@ export function sqlBeside(caller: string, file: string): string {
   return readFileSync(fileURLToPath(new URL(file, caller)), "utf8");
 }
 
-/** A text as an SQL literal, for paths in statements that take no values. */
+/** A text as an SQL literal, where a statement takes no values. NUL ends a statement, so it stands as U+FFFD, as it is read. */
 export function sqlText(text: string): string {
-  return `'${text.replaceAll("'", "''")}'`;
+  return `'${text.replaceAll("'", "''").replaceAll("\0", "\uFFFD")}'`;
+}
+
+/**
+ * The path of one file to read, as an SQL literal. The engine takes marks such as * in a path for a pattern, and would read
+ * walks1.csv for walks[1].csv.
+ *
+ * @example sqlPath("records/walks[1].csv") // => "'records/walks[[]1].csv'"
+ */
+export function sqlPath(path: string): string {
+  return sqlText(path.replaceAll(/[*?[]/g, "[$&]"));
 }

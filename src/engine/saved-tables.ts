@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { type Database, sqlText } from "./database.ts";
+import { type Database, sqlPath, sqlText } from "./database.ts";
 
 /** Writes tables to a folder, one Parquet file each, so that a later stage or build can take them up. */
 export async function saveTables(database: Database, folder: string, tables: readonly string[]): Promise<void> {
@@ -13,6 +13,6 @@ export async function saveTables(database: Database, folder: string, tables: rea
 export async function openTables(database: Database, folder: string, tables: readonly string[]): Promise<void> {
   for (const table of tables)
     await database.run(
-      `CREATE OR REPLACE VIEW ${table} AS SELECT * FROM read_parquet(${sqlText(join(folder, `${table}.parquet`))})`,
+      `CREATE OR REPLACE VIEW ${table} AS SELECT * FROM read_parquet(${sqlPath(join(folder, `${table}.parquet`))})`,
     );
 }

@@ -1,4 +1,4 @@
-import { type Database, sqlBeside, sqlText } from "../engine/database.ts";
+import { type Database, sqlBeside, sqlPath, sqlText } from "../engine/database.ts";
 import type { RecordField } from "../scheme/settings.ts";
 
 const STATEMENT = sqlBeside(import.meta.url, "copy-to-parquet.sql");
@@ -49,12 +49,12 @@ export async function copyToParquet(
     STATEMENT.replace("{columns}", () =>
       [...columns].map(([name, from]) => `trim(coalesce("${from}", '')) AS "${name}"`).join(", "),
     )
-      .replace("{file}", () => sqlText(file))
+      .replace("{file}", () => sqlPath(file))
       .replace("{dialect}", () => dialect + rejects)
       .replace("{target}", () => sqlText(target)),
   );
   const [counted] = await database.rows<{ rows: number }>(
-    `SELECT count(*) AS rows FROM read_parquet(${sqlText(target)})`,
+    `SELECT count(*) AS rows FROM read_parquet(${sqlPath(target)})`,
   );
   return counted?.rows ?? 0;
 }

@@ -1,4 +1,4 @@
-import { type Database, sqlBeside, sqlText } from "../engine/database.ts";
+import { type Database, sqlBeside, sqlPath, sqlText } from "../engine/database.ts";
 import { RECORD_FIELDS, type RecordField, type SourceSetting } from "../scheme/settings.ts";
 import { mendedFile } from "./copy-to-parquet.ts";
 import type { FileRead } from "./file-read.ts";
@@ -43,7 +43,7 @@ function partsOf({ source, parquet, result }: ReadFile, index: number, first: nu
   const { numbering, read, rescued, fields } = result;
   const columns = fieldColumns(source, (field) => (fields.includes(field) ? `f."${field}"` : undefined));
   const part = (file: string, row: string) =>
-    `SELECT (${first} + ${row})::INTEGER AS record_no, ${index} AS file_id, ${sqlText(source.id)} AS source, ${columns} FROM read_parquet(${sqlText(file)}, file_row_number = true) AS f`;
+    `SELECT (${first} + ${row})::INTEGER AS record_no, ${index} AS file_id, ${sqlText(source.id)} AS source, ${columns} FROM read_parquet(${sqlPath(file)}, file_row_number = true) AS f`;
   const byColumn = (file: string) => part(file, "f.file_row::INTEGER");
   if (numbering === "column") return read + rescued.length === 0 ? [] : [byColumn(parquet)];
   const main = read === 0 ? [] : [part(parquet, `f.file_row_number + 2 + ${rowsLeftOut(numbering)}`)];

@@ -1,6 +1,6 @@
 import { rmSync } from "node:fs";
 import type { Database } from "../engine/database.ts";
-import { sqlText } from "../engine/database.ts";
+import { sqlPath } from "../engine/database.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
 import { aboutHeader, aboutRecords, fileFinding } from "./about-file.ts";
 import { mapColumns } from "./column-mapping.ts";
@@ -46,7 +46,7 @@ export async function readParquet(database: Database, file: ParquetToRead): Prom
 }
 
 async function readWhole(database: Database, { path, name, source, target }: ParquetToRead): Promise<FileRead> {
-  const from = `read_parquet(${sqlText(path)}, binary_as_string = true)`;
+  const from = `read_parquet(${sqlPath(path)}, binary_as_string = true)`;
   const described = await database.rows<{ column_name: string; column_type: string }>(`DESCRIBE SELECT * FROM ${from}`);
   const headers = described.map(({ column_name }) => column_name);
   const mapping = mapColumns(headers, source.columns);

@@ -1,7 +1,7 @@
-import { mkdirSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it, onTestFinished } from "vitest";
-import { type Database, openDatabase, sqlText } from "../../src/engine/database.ts";
+import { type Database, openDatabase, sqlPath, sqlText } from "../../src/engine/database.ts";
 import { openTables, saveTables } from "../../src/engine/saved-tables.ts";
 import { makeTemporaryFolder } from "../support/temporary-folder.ts";
 
@@ -28,6 +28,32 @@ describe("the database", () => {
       { text, number: 7 },
     ]);
     expect(await database.rows(`SELECT ${sqlText(text)} AS text`)).toEqual([{ text }]);
+  });
+
+  it("reads the file a path names, not those it would fit as a pattern, and no statement is cut short", async () => {
+    const database = await open();
+    const folder = join(makeTemporaryFolder(), "[a] of {b,c}");
+    mkdirSync(folder);
+    for (const [name, value] of [
+      ["walks[1].csv", 1],
+      ["walks1.csv", 2],
+      ["wa*s?.csv", 3],
+    ] as const)
+      writeFileSync(join(folder, name), `a\n${value}\n`);
+    for (const [name, a] of [
+      ["walks[1].csv", 1],
+      ["walks1.csv", 2],
+      ["wa*s?.csv", 3],
+    ] as const)
+      expect(await database.rows(`SELECT a::INTEGER AS a FROM read_csv(${sqlPath(join(folder, name))})`)).toEqual([
+        { a },
+      ]);
+    await database.run("CREATE TABLE kept AS SELECT 1 AS a");
+    await saveTables(database, folder, ["kept"]);
+    await database.run("DROP TABLE kept");
+    await openTables(database, folder, ["kept"]);
+    expect(await database.rows("SELECT a FROM kept")).toEqual([{ a: 1 }]);
+    expect(await database.rows(`SELECT ${sqlText("a\0'b")} AS text`)).toEqual([{ text: "a\uFFFD'b" }]);
   });
 
   it("fills a table column by column, in batches of any size, and gives it back in order", async () => {

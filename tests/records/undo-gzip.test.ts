@@ -30,6 +30,13 @@ describe("a gzip file", () => {
     }
   });
 
+  // DEFLATE packs a run of one character to a thousandth (RFC 1951, 3.2.5: a length of 258 in a few bits); no text does that.
+  it("that is made to fill the disk is left, and leaves nothing", async () => {
+    const { fault, text } = await undo(gzipSync(Buffer.alloc(101 * 2 ** 20, "\n")));
+    expect(fault).toBe("it unpacks to more than 100 MB, as no table does");
+    expect(text).toBeUndefined();
+  });
+
   it("is an error of ours where it cannot be written", async () => {
     const packed = join(makeTemporaryFolder(), "a.gz");
     writeFileSync(packed, gzipSync("a"));

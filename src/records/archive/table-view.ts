@@ -1,4 +1,4 @@
-import { sqlText } from "../../engine/database.ts";
+import { sqlPath, sqlText } from "../../engine/database.ts";
 import type { Binding } from "./bind-fields.ts";
 import { columnName, fieldsOf, LINKS, type LoadedFile, type LoadedTable } from "./load-table.ts";
 
@@ -17,7 +17,7 @@ export function tableQuery(table: LoadedTable): string {
       ...fields.map((field) => `${value(file, file.fields.fields.get(field))} AS "${field}"`),
       ...LINKS.map((link) => `${value(file, file.links.get(link))} AS "link_${link}"`),
     ];
-    return [`SELECT ${columns.join(", ")} FROM read_parquet(${sqlText(file.parquet)})`];
+    return [`SELECT ${columns.join(", ")} FROM read_parquet(${sqlPath(file.parquet)})`];
   });
   if (parts.length > 0) return parts.join("\nUNION ALL\n");
   const names = ["core_id", ...fields, ...LINKS.map((link) => `link_${link}`)];

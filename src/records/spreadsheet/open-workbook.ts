@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import { readXmlText } from "../archive/parse-xml.ts";
 import { zipFiles } from "../archive/zip-files.ts";
 import type { TextRow } from "../row-splitter.ts";
@@ -18,6 +18,8 @@ export interface Workbook {
 
 const GIGABYTE = 2 ** 30;
 const MOST_UNPACKED = 2 * GIGABYTE;
+/** The texts of a workbook are held in memory, at some 18 times their size. */
+const MOST_SHARED = 128 * 2 ** 20;
 const WORKBOOK = "xl/workbook.xml";
 const RELATIONSHIPS = "xl/_rels/workbook.xml.rels";
 const SHARED = ["xl/sharedStrings.xml", "xl/styles.xml"];
@@ -48,7 +50,9 @@ export async function openWorkbook(path: string, folder: string): Promise<Workbo
       return taken;
     };
     const [workbook, relationships] = [readXmlText(await take(WORKBOOK)), readXmlText(await take(RELATIONSHIPS))];
-    for (const name of SHARED) if (files.paths.includes(name)) await take(name);
+    for (const name of SHARED.filter((one) => files.paths.includes(one)))
+      if (statSync(await take(name)).size > MOST_SHARED)
+        throw new Error(`${name} would unpack to more than ${MOST_SHARED / 2 ** 20} MB`);
     const sheets = workbookSheets(workbook, relationships);
     const marks = new Map<string, SheetMarks>();
     for (const { file } of sheets) marks.set(file, await sheetMarks(await take(file)));

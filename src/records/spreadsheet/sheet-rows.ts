@@ -4,6 +4,8 @@ import { cellText } from "./cell-text.ts";
 import type { MergedDown } from "./sheet-marks.ts";
 
 const ROWS_AT_ONCE = 500;
+/** Rows of a sheet in the programs that write them; a number beyond is made up. */
+const MOST_ROWS = 2 ** 20;
 
 /**
  * The rows of a sheet, some at a time, blank ones left out. A cell merged over rows fills those under it; a row that has
@@ -24,6 +26,7 @@ export async function* sheetRows(
   for await (const { index, values } of streamXlsxRows(workbook, { sheet })) {
     const row = index + 1;
     if (!(row > last)) throw new Error(`row ${row} stands after row ${last}`);
+    if (row > MOST_ROWS) throw new Error(`row ${row} is beyond the ${MOST_ROWS} a sheet has`);
     last = row;
     const cells = values.map((value) => cellText(value));
     if (cells.every((cell) => cell.trim() === "")) continue;

@@ -165,6 +165,17 @@ describe("a spreadsheet", () => {
     expect(reading.parts[0]?.result.findings).toMatchObject([{ row: 2, check: "formula_without_value", value: "C2" }]);
   });
 
+  it("that numbers a row as no sheet has it, or holds more text than memory does, is refused and stops nothing else", async () => {
+    const far = `<row r="4294967295"><c r="A4294967295" t="inlineStr"><is><t>a</t></is></c></row>`;
+    const reading = await readSheetXml(`<worksheet><sheetData>${far}</sheetData></worksheet>`);
+    expect(reading.parts[0]?.result.findings[0]?.message).toMatch(/row 4294967295 is beyond the 1048576 a sheet has/);
+    const texts = Array.from({ length: 140_000 }, (_, index) => `<si><t>${"a".repeat(980)}${index * 7919}</t></si>`);
+    const long = await readSheetXml("<worksheet><sheetData/></worksheet>", {
+      "xl/sharedStrings.xml": `<sst>${texts.join("")}</sst>`,
+    });
+    expect(long.parts[0]?.result.findings[0]?.message).toMatch(/sharedStrings.xml would unpack to more than 128 MB/);
+  });
+
   it("that would unpack to more than any workbook has is refused before it is unpacked", async () => {
     const bomb = await workbookAround(" ".repeat(150 * 2 ** 20));
     expect(bomb.length).toBeLessThan(2 ** 20);
