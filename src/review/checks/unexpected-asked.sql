@@ -1,7 +1,8 @@
 -- The records that are unexpected, with the numbers of each reason. A confirmed record is not asked about, and what an
 -- earlier check asked of a record's place or date is not asked again: one look at it settles both.
 -- In: observations, record_days, doubtful_places, place_shares (place_no, share, visits, reports, nowhere), season_factors
--- (taxon_no, band, week, factor), days_outside, region_support, record_evidence, review_taxa (taxon_no, taxon_id, all_year),
+-- (taxon_no, band, week, factor), days_outside, region_support, window_support, neighbouring_squares, record_evidence, review_taxa
+-- (taxon_no, taxon_id, all_year),
 -- quiet_records (record_no: says nothing of season), review_findings. Out: unexpected_records.
 CREATE OR REPLACE TABLE unexpected_records AS
 WITH placed AS (
@@ -38,16 +39,31 @@ LEFT JOIN asked_before AS b USING (record_no)
 WHERE ((r.far OR r.first) AND NOT coalesce(b.place, false) OR r.off_season AND NOT coalesce(b.date, false)) AND NOT e.confirmed
 ORDER BY r.record_no;
 
--- How far the nearest square with the taxon is, by others and in those years.
+-- How far the nearest square with the taxon is, by others and in those years: where it is said. First among the neighbours,
+-- where most are, for all squares of a taxon are many. Tables of their own tell the engine their sizes, which it joins by.
+CREATE OR REPLACE TABLE far_places AS
+SELECT p.* FROM (SELECT DISTINCT place_no FROM unexpected_records WHERE far AND NOT nowhere) JOIN doubtful_places AS p USING (place_no);
+
+CREATE OR REPLACE TABLE reported_squares AS
+SELECT w.taxon_no, w.slab, w.square_id, min(w.supporter) AS one, max(w.supporter) AS other
+FROM window_support AS w JOIN (SELECT DISTINCT taxon_no, slab FROM far_places) USING (taxon_no, slab)
+GROUP BY w.taxon_no, w.slab, w.square_id;
+
 CREATE OR REPLACE TABLE nearest_squares AS
-WITH asked AS (
-  SELECT DISTINCT p.place_no, p.taxon_no, p.square_id, p.slab, p.supporter
-  FROM unexpected_records AS u JOIN doubtful_places AS p USING (place_no)
-  WHERE u.far OR u.first
-)
-SELECT a.place_no, min({diameter} * asin(sqrt((q.x - h.x) ** 2 + (q.y - h.y) ** 2 + (q.z - h.z) ** 2) / {diameter})) AS km
-FROM asked AS a
-JOIN support AS s ON s.taxon_no = a.taxon_no AND s.supporter <> a.supporter AND s.slab BETWEEN a.slab - 1 AND a.slab + 1
-JOIN review_squares AS q ON q.square_id = s.square_id
+SELECT a.place_no, min(n.km) AS km
+FROM far_places AS a
+JOIN neighbouring_squares AS n USING (square_id)
+JOIN reported_squares AS r ON r.taxon_no = a.taxon_no AND r.slab = a.slab AND r.square_id = n.other_id
+WHERE r.one <> a.supporter OR r.other <> a.supporter
+GROUP BY a.place_no;
+
+DELETE FROM far_places WHERE place_no IN (SELECT place_no FROM nearest_squares);
+
+INSERT INTO nearest_squares
+SELECT a.place_no, min({diameter} * asin(sqrt((q.x - h.x) ** 2 + (q.y - h.y) ** 2 + (q.z - h.z) ** 2) / {diameter}))
+FROM far_places AS a
+JOIN reported_squares AS r ON r.taxon_no = a.taxon_no AND r.slab = a.slab
+JOIN review_squares AS q ON q.square_id = r.square_id
 JOIN review_squares AS h ON h.square_id = a.square_id
+WHERE r.one <> a.supporter OR r.other <> a.supporter
 GROUP BY a.place_no;

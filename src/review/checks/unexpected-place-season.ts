@@ -15,8 +15,8 @@ const PASSING_TABLES = [
   ...["observations", "support", "effort", "taxon_reports", "region_support", "rings", "ring_neighbours"],
   ...["window_support", "few_in_square", "few_around", "doubtful_places", "place_rings", "place_years", "place_shares"],
   ...["record_days", "season_counts", "season_bounds", "days_outside", "season_weeks", "season_factors"],
-  ...["quiet_records", "unexpected_records", "nearest_squares", "unexpected_findings", "record_evidence"],
-  ...["confirmed_records", "review_squares", "neighbouring_squares"],
+  ...["quiet_records", "unexpected_records", "far_places", "reported_squares", "nearest_squares"],
+  ...["unexpected_findings", "record_evidence", "confirmed_records", "review_squares", "neighbouring_squares"],
 ];
 
 /**

@@ -29,6 +29,8 @@ export interface UnexpectedRecord {
   part_seen: string;
 }
 
+/** Made once: making one for each number costs more than all else. */
+const NUMBERS = new Intl.NumberFormat("en-GB");
 const MONTHS = "January February March April May June July August September October November December".split(" ");
 
 /**
@@ -126,5 +128,5 @@ function dayInWords(day: number): string {
 }
 
 function count(value: number | null): string {
-  return (value ?? 0).toLocaleString("en-GB");
+  return NUMBERS.format(value ?? 0);
 }
