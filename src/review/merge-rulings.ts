@@ -1,3 +1,4 @@
+import { Mistake } from "../mistake.ts";
 import { type DecisionRow, IDENTIFICATIONS, RULINGS } from "../scheme/decisions-file.ts";
 import type { RecordDecision } from "../scheme/decisions-in-force.ts";
 import type { ReturnedRow } from "./returned-rows.ts";
@@ -33,6 +34,7 @@ export interface Merged {
  * @param saidNow what each record says now, by key; a key that is not there is unknown
  * @param inForce the rulings in force
  * @param final whether the rows stand over what is in force, as the officer's own do
+ * @param refuse throws a {@link Mistake} on a value that could not be read as a name, place or date
  */
 export function mergeRulings(
   rows: readonly ReturnedRow[],
@@ -40,16 +42,18 @@ export function mergeRulings(
     saidNow,
     inForce,
     final = false,
+    refuse = () => {},
   }: {
     saidNow: ReadonlyMap<string, SaidNow>;
     inForce: ReadonlyMap<string, RecordDecision>;
     final?: boolean;
+    refuse?: (row: Pick<DecisionRow, "ruling" | "value" | "identification">) => void;
   },
 ): Merged {
   const merged: Merged = { decisions: [], alreadySo: 0, conflicts: [] };
   const byRecord = new Map<string, ReturnedRow[]>();
   for (const row of rows) {
-    const problem = problemOf(row, saidNow.get(row.record));
+    const problem = problemOf(row, saidNow.get(row.record)) ?? refusalOf(row, refuse);
     if (problem !== undefined) merged.conflicts.push(conflict(row, problem));
     else byRecord.set(row.record, [...(byRecord.get(row.record) ?? []), row]);
   }
@@ -70,6 +74,19 @@ export function mergeRulings(
     }
   }
   return merged;
+}
+
+function refusalOf(
+  { ruling, value, identification }: ReturnedRow,
+  refuse: (row: Pick<DecisionRow, "ruling" | "value" | "identification">) => void,
+): string | undefined {
+  try {
+    refuse({ ruling: ruling || "identify", value, identification } as Parameters<typeof refuse>[0]);
+    return undefined;
+  } catch (error) {
+    if (error instanceof Mistake) return error.message;
+    throw error;
+  }
 }
 
 function problemOf(row: ReturnedRow, now: SaidNow | undefined): string | undefined {

@@ -2,10 +2,12 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { writeXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
+import { refuseUnread } from "../../src/review/desk/ruling-request.ts";
 import { mergeRulings, type SaidNow } from "../../src/review/merge-rulings.ts";
 import { type ReturnedRow, readReturned } from "../../src/review/returned-rows.ts";
 import { DecisionRow } from "../../src/scheme/decisions-file.ts";
 import { decisionsInForce } from "../../src/scheme/decisions-in-force.ts";
+import { schemeOf } from "../records/interpreting.ts";
 import { makeTemporaryFolder } from "../support/temporary-folder.ts";
 
 const SAID = { saidName: "Bombus humilis", saidDate: "2011-07-12", saidPlace: "SP5006", saidKind: "worker" };
@@ -79,6 +81,21 @@ describe("mergeRulings", () => {
     });
     expect(merge([row({})], inForce, true)).toMatchObject({ decisions: [{ ruling: "use" }], conflicts: [] });
     expect(merge([row({ ruling: "hold" })], inForce)).toEqual({ decisions: [], alreadySo: 1, conflicts: [] });
+  });
+
+  it("tells a correction that could not be read, and takes the others", () => {
+    const scheme = schemeOf([{ id: "walks", files: "walks.csv" }]);
+    const merged = mergeRulings(
+      [
+        row({ ruling: "correct", value: "eventDate=31 foo" }),
+        row({ record: "walks:2", ruling: "correct", value: "eventDate=2011-07-13" }),
+      ],
+      { saidNow, inForce: new Map(), refuse: (one) => refuseUnread(one, scheme) },
+    );
+    expect(merged.conflicts.map(({ problem }) => problem)).toEqual([
+      "eventDate is 31 foo, which is no date; write year-month-day",
+    ]);
+    expect(merged.decisions.map(({ recordKey }) => recordKey)).toEqual(["walks:2"]);
   });
 
   it("tells rows that cannot be taken, and takes the others", () => {
