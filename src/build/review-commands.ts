@@ -1,11 +1,13 @@
-import { existsSync, mkdirSync, writeFileSync } from "node:fs";
+import { existsSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Papa from "papaparse";
 import type { Database } from "../engine/database.ts";
 import { Mistake } from "../mistake.ts";
 import { appendDecisions } from "../review/append-decisions.ts";
+import { refuseUnread } from "../review/desk/ruling-request.ts";
 import { writeLetters } from "../review/letters.ts";
 import { mergeRulings, type SaidNow } from "../review/merge-rulings.ts";
+import { privateFolder } from "../review/private-folder.ts";
 import { readReturned } from "../review/returned-rows.ts";
 import { type Selection, selectionCondition } from "../review/selection.ts";
 import { layWorklist } from "../review/worklist.ts";
@@ -64,6 +66,7 @@ export async function runMerge(files: readonly string[], options: Options & { fi
       saidNow,
       inForce: scheme.decisions,
       final: options.final === true,
+      refuse: (row) => refuseUnread(row, scheme),
     });
     await appendDecisions(scheme.folder, decisions);
     const opinions = decisions.filter(({ ruling }) => ruling === "opinion").length;
@@ -86,8 +89,7 @@ async function onReview(options: Options, use: (measured: Measured, review: stri
     const measured = await measureScheme(run);
     try {
       await layWorklist(measured.database);
-      const review = join(run.content, "review");
-      mkdirSync(review, { recursive: true });
+      const review = privateFolder(join(run.content, "review"));
       await use(measured, review);
     } finally {
       measured.database.close();

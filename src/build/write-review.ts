@@ -1,7 +1,7 @@
-import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { type Database, sqlText } from "../engine/database.ts";
 import { isNameRefusal } from "../names/match-name.ts";
+import { privateFolder } from "../review/private-folder.ts";
 import { runStandardTests, writeStandardResults } from "../review/standard-tests/run-on-records.ts";
 import { layWorklist, writeWorklistCsv } from "../review/worklist.ts";
 import { writeWorklistWorkbook } from "../review/worklist-workbook.ts";
@@ -23,7 +23,7 @@ export interface WrittenReview {
  * @param folder made if need be
  */
 export async function writeReview(database: Database, scheme: Scheme, folder: string): Promise<WrittenReview> {
-  mkdirSync(folder, { recursive: true });
+  privateFolder(folder);
   const [findings_file, worklist_file] = [join(folder, "findings.csv"), join(folder, "worklist.csv")];
   await writeFindings(database, findings_file);
   await writeQuery(

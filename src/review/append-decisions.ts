@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { copyFileSync, existsSync, mkdirSync, readFileSync, realpathSync } from "node:fs";
+import { copyFileSync, existsSync, readFileSync, realpathSync } from "node:fs";
 import { join } from "node:path";
 import { Mistake } from "../mistake.ts";
 import { addedText } from "../scheme/added-decisions.ts";
@@ -8,6 +8,7 @@ import { decisionsInForce } from "../scheme/decisions-in-force.ts";
 import { readContent } from "../scheme/read-content.ts";
 import { holdFile } from "./hold-file.ts";
 import type { NewDecision } from "./merge-rulings.ts";
+import { privateFolder } from "./private-folder.ts";
 import { replaceFile } from "./replace-file.ts";
 
 /** What appending gives: the rows that were added, with their ids and times, and all rows of the file after them. */
@@ -44,7 +45,7 @@ export function appendDecisions(folder: string, rulings: Rulings): Promise<Appen
 }
 
 async function appendNow(folder: string, rulings: Rulings): Promise<Appended> {
-  mkdirSync(join(folder, "review"), { recursive: true });
+  privateFolder(join(folder, "review"));
   const free = await holdFile(join(folder, "review", "decisions.csv.held"));
   try {
     const file = join(folder, DECISIONS_FILE);
@@ -85,9 +86,11 @@ function withIds(rulings: readonly NewDecision[], before: readonly DecisionRow[]
   });
 }
 
-/** Cells are read without the spaces around them, so they are written without. */
+/** Cells are read without the spaces around them, so they are written without; what is no text is written as it is read. */
 function trimmed(row: DecisionRow): Record<string, string> {
-  return Object.fromEntries(Object.entries(row).map(([name, value]) => [name, value.trim()]));
+  return Object.fromEntries(
+    Object.entries(row).map(([name, value]) => [name, value.toWellFormed().replaceAll("\0", "\uFFFD").trim()]),
+  );
 }
 
 /** Eight random letters and figures after a d, none of another decision. */

@@ -1,5 +1,15 @@
 import { execFile } from "node:child_process";
-import { appendFileSync, existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import {
+  appendFileSync,
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { promisify } from "node:util";
@@ -59,11 +69,47 @@ describe("appendDecisions", () => {
       fc.asyncProperty(fc.string({ unit: "grapheme" }), fc.string({ unit: "binary-ascii" }), async (why, saidName) => {
         const { added } = await appendDecisions(folder, [ruling({ why, saidName })]);
         const last = readDecisions(folder).at(-1);
-        expect([last?.why, last?.saidName]).toEqual([why.trim(), saidName.trim()]);
+        expect([last?.why, last?.saidName]).toEqual(
+          [why, saidName].map((cell) => cell.replaceAll("\0", "\uFFFD").trim()),
+        );
         expect(last).toMatchObject(added[0] ?? {});
       }),
       { numRuns: 150 },
     );
+  });
+
+  it("writes nowhere but in the scheme's folder, whatever links stand in it", async () => {
+    const [folder, outside] = [makeTemporaryFolder(), join(makeTemporaryFolder(), "of-another")];
+    const file = join(folder, "decisions.csv");
+    writeFileSync(outside, "theirs");
+    mkdirSync(join(folder, "review"));
+    await appendDecisions(folder, [ruling()]);
+    const before = readFileSync(file, "utf8");
+    const refused = async (place: string, words: RegExp) => {
+      rmSync(place, { recursive: true, force: true });
+      symlinkSync(outside, place);
+      await expect(appendDecisions(folder, [ruling()])).rejects.toThrow(words);
+      rmSync(place);
+      expect(readFileSync(outside, "utf8")).toBe("theirs");
+    };
+    await refused(join(folder, BACKUP), /is a link/);
+    await refused(join(folder, "review"), /is a link/);
+    await refused(file, /leads out of/);
+    writeFileSync(file, before);
+    symlinkSync(outside, `${file}.new`);
+    await appendDecisions(folder, [ruling()]);
+    expect([readFileSync(outside, "utf8"), existsSync(`${file}.new`)]).toEqual(["theirs", false]);
+  });
+
+  it("leaves a file alone that nobody may write, and writes what is no text as it will be read", async () => {
+    const folder = makeTemporaryFolder();
+    await appendDecisions(folder, [ruling({ why: "a\0b\uD800" })]);
+    expect(readDecisions(folder)[0]?.why).toBe("a\uFFFDb\uFFFD");
+    const file = join(folder, "decisions.csv");
+    const before = readFileSync(file, "utf8");
+    chmodSync(file, 0o444);
+    await expect(appendDecisions(folder, [ruling()])).rejects.toThrow("decisions.csv is read-only");
+    expect(readFileSync(file, "utf8")).toBe(before);
   });
 
   it("keeps what an editor changed in between, in its columns, delimiter, line ends and mark", async () => {

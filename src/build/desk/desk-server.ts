@@ -34,10 +34,12 @@ export async function serveDesk(desk: Desk, port: number): Promise<Serving> {
   let taken = port;
   const server = createServer((request, response) => {
     answer(request, { token, port: taken, files, api })
-      .catch(asAnswer)
+      .catch((error: unknown) => (request.readableAborted ? told(400, "It was broken off.") : asAnswer(error)))
       .then((given) => send(response, given))
       .catch(() => response.destroy());
   });
+  server.requestTimeout = PATIENCE;
+  server.headersTimeout = PATIENCE;
   taken = await listenOnFree(server, port, port === 0 ? 1 : TRIES);
   return {
     address: `http://127.0.0.1:${taken}${at}`,
@@ -69,12 +71,16 @@ async function answer(
   return file === undefined ? told(404, "There is nothing here.") : { status: 200, ...file };
 }
 
+/** How long a page may take to send what it asks, in milliseconds: it is on this machine. */
+const PATIENCE = 10_000;
+
 /** A body too large to be a ruling. */
 class TooLarge extends Error {}
 
 async function bodyOf(request: IncomingMessage): Promise<unknown> {
   const parts: Buffer[] = [];
   let size = 0;
+  if (Number(request.headers["content-length"]) > MOST_BYTES) throw new TooLarge();
   for await (const part of request as AsyncIterable<Buffer>) {
     size += part.length;
     if (size > MOST_BYTES) throw new TooLarge();

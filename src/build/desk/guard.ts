@@ -43,7 +43,8 @@ export function guard(request: IncomingMessage, token: string, port: number): Gu
   const site = request.headers["sec-fetch-site"];
   if (site !== undefined && site !== "same-origin" && site !== "none")
     return refuse(403, "This desk answers its own pages only.");
-  const url = new URL(request.url ?? "/", "http://desk");
+  const url = URL.parse(request.url ?? "/", "http://desk");
+  if (url === null) return refuse(400, "That is no address.");
   const [, first = "", ...rest] = url.pathname.split("/");
   if (!same(first, token)) return refuse(403, "Open the desk by the whole address that was printed.");
   const path = rest.join("/");

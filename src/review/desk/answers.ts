@@ -203,7 +203,7 @@ export interface RulingRequest {
   who: string;
   check: string;
   record: number | null;
-  group: { look: number; filter: DeskFilter; others: boolean; count: number } | null;
+  group: { look: number; filter: DeskFilter; others: boolean; count: number; mark: string } | null;
 }
 
 export interface RulingAnswer {
@@ -222,6 +222,8 @@ export interface GroupAnswer {
   records: number;
   /** How many of them are asked something else too. */
   others: number;
+  /** Stands for which records they are, and is sent back with the ruling. */
+  mark: string;
   proposals: string[];
 }
 

@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { findingTitle } from "../../records/finding-titles.ts";
 import type { DeskFilter, GroupAnswer, Line, LinesAnswer } from "./answers.ts";
 import type { Desk } from "./desk.ts";
@@ -73,6 +74,7 @@ export async function groupOf(desk: Desk, look: number, filter: DeskFilter): Pro
     filter: `${narrowedInWords(filter, desk.scheme)}; look ${look}: “${findingTitle(first?.check ?? "")}”, ${first?.shared ?? ""}, of ${first?.source ?? ""}`,
     records: rows.length,
     others: rows.filter(({ others }) => others).length,
+    mark: markOf(rows),
     proposals: proposals.map(({ proposal }) => proposal),
   };
 }
@@ -89,6 +91,13 @@ export async function openOf(
      GROUP BY w.record_no ORDER BY w.record_no`,
     { look },
   );
+}
+
+/** Stands for which records are open, and which of them are asked something else too. */
+export function markOf(open: readonly { record: number; others: boolean }[]): string {
+  return createHash("sha256")
+    .update(JSON.stringify(open.map(({ record, others }) => [record, others])))
+    .digest("base64url");
 }
 
 function asked(line: Omit<Line, "question">): Line {

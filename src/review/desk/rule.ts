@@ -4,9 +4,9 @@ import type { DecisionRow } from "../../scheme/decisions-file.ts";
 import { appendDecisions } from "../append-decisions.ts";
 import type { NewDecision } from "../merge-rulings.ts";
 import type { RulingAnswer, RulingRequest } from "./answers.ts";
-import { type Desk, takeUpRulings } from "./desk.ts";
+import { type Desk, readAgain, takeUpRulings } from "./desk.ts";
 import { historyOf } from "./history.ts";
-import { groupOf, openOf } from "./lines.ts";
+import { groupOf, markOf, openOf } from "./lines.ts";
 import { refuseUnread } from "./ruling-request.ts";
 
 /** Records whose sayings are fetched at once. */
@@ -17,7 +17,7 @@ type Said = Pick<NewDecision, "recordKey" | "saidName" | "saidDate" | "saidPlace
 /**
  * Rules on a record, or on the open records of a look as one batch that is taken back as one.
  *
- * @throws {Mistake} where the ruling's value cannot be read, or the batch is no longer of the size that was asked about
+ * @throws {Mistake} where the ruling's value cannot be read, or the batch is no longer of the records that were shown
  */
 export async function rule(desk: Desk, request: RulingRequest): Promise<RulingAnswer> {
   refuseUnread(request, desk.scheme);
@@ -41,7 +41,11 @@ export async function rule(desk: Desk, request: RulingRequest): Promise<RulingAn
     filter,
     count: group === null ? "" : String(said.length),
   }));
-  const { added, all } = await appendDecisions(desk.scheme.folder, rows);
+  const seen = desk.decisions.length;
+  const { added, all } = await appendDecisions(desk.scheme.folder, (before) => {
+    if (group !== null && before.length !== seen) throw otherwise("has just been ruled on elsewhere");
+    return rows;
+  });
   await takeUpRulings(desk, all);
   return {
     id: batch || (added[0]?.decisionID ?? ""),
@@ -104,15 +108,17 @@ function withdrawal(before: readonly DecisionRow[], id: string, who: string, why
 }
 
 async function recordsOfGroup(desk: Desk, group: NonNullable<RulingRequest["group"]>): Promise<number[]> {
+  await readAgain(desk);
   const open = await openOf(desk, group.look, group.filter);
   const meantRecords = open.filter(({ others }) => group.others || !others).map(({ record }) => record);
   if (meantRecords.length !== group.count)
-    throw new Mistake(
-      "the look",
-      `has ${meantRecords.length} open records now, not ${group.count}`,
-      "look at it again, then rule",
-    );
+    throw otherwise(`has ${meantRecords.length} open records now, not ${group.count}`);
+  if (markOf(open) !== group.mark) throw otherwise("has other open records now than were shown");
   return meantRecords;
+}
+
+function otherwise(found: string): Mistake {
+  return new Mistake("the look", found, "look at it again, then rule");
 }
 
 /** What records say, each key once: rows that say the same in everything share one. */

@@ -39,7 +39,13 @@ export const RulingBody = z
     check: text(200),
     record: z.int().positive().nullable().default(null),
     group: z
-      .strictObject({ look: z.int().positive(), filter: FilterBody, others: z.boolean(), count: z.int().positive() })
+      .strictObject({
+        look: z.int().positive(),
+        filter: FilterBody,
+        others: z.boolean(),
+        count: z.int().positive(),
+        mark: z.string().max(100),
+      })
       .nullable()
       .default(null),
   })

@@ -1,10 +1,19 @@
 import { createHash } from "node:crypto";
+import { once } from "node:events";
 import { appendFileSync, readdirSync, readFileSync } from "node:fs";
 import { request } from "node:http";
+import { connect } from "node:net";
 import { networkInterfaces } from "node:os";
 import { join } from "node:path";
-import { describe, expect, it } from "vitest";
-import type { LinesAnswer, RecordAnswer, RulingAnswer, TraceAnswer } from "../../../src/review/desk/answers.ts";
+import { describe, expect, it, vi } from "vitest";
+import type {
+  GroupAnswer,
+  Line,
+  LinesAnswer,
+  RecordAnswer,
+  RulingAnswer,
+  TraceAnswer,
+} from "../../../src/review/desk/answers.ts";
 import { DECISION_COLUMNS, readDecisions } from "../../../src/scheme/decisions-file.ts";
 import { makeTemporaryFolder } from "../../support/temporary-folder.ts";
 import { ALIKE, type OpenedDesk, openTestDesk, UNKNOWN } from "./desk-scheme.ts";
@@ -254,7 +263,8 @@ describe("the desk's server", () => {
     const { lines } = await json<LinesAnswer>(ask("lines"));
     const look = lines.find(({ records }) => records === ALIKE)?.look ?? 0;
     const filter = { source: "example", show: "open" };
-    const group = { look, filter, others: true, count: ALIKE };
+    const { mark } = await json<GroupAnswer>(ask(`group/${look}?source=example&show=open`));
+    const group = { look, filter, others: true, count: ALIKE, mark };
     expect((await ask("rulings", { ruling: "leave out", group: { ...group, count: ALIKE - 1 } })).status).toBe(422);
     const { id } = await json<RulingAnswer>(ask("rulings", { ruling: "leave out", why: "not ours", group }));
     const rows = readDecisions(folder);
@@ -268,6 +278,57 @@ describe("the desk's server", () => {
     expect((await json<LinesAnswer>(ask("lines?show=open"))).lines.find((line) => line.look === look)?.open).toBe(
       ALIKE,
     );
+  });
+
+  it("rules on no look that holds other records than were shown, though as many", async () => {
+    const { folder, ask } = await openTestDesk(makeTemporaryFolder());
+    const { lines } = await json<LinesAnswer>(ask("lines"));
+    const look = lines.find(({ records }) => records === ALIKE)?.look ?? 0;
+    const [one, two] = await json<Line[]>(ask(`look/${look}`));
+    const { id } = await json<RulingAnswer>(ask("rulings", ruling(one?.record ?? 0)));
+    const shown = await json<GroupAnswer>(ask(`group/${look}`));
+    expect(shown.records).toBe(ALIKE - 1);
+    await json(ask("take-back", { id }));
+    // The second is ruled on by another program, which this desk has not read yet.
+    const { history } = await json<RecordAnswer>(ask(`record/${two?.record}`));
+    expect(history).toEqual([]);
+    const { key } = await json<RecordAnswer>(ask(`record/${two?.record}`));
+    const cells: Record<string, string> = { decisionID: "hand", recordKey: key, ruling: "use" };
+    appendFileSync(join(folder, "decisions.csv"), `${DECISION_COLUMNS.map((name) => cells[name] ?? "").join(",")}\n`);
+    const group = { look, filter: {}, others: true, count: ALIKE - 1, mark: shown.mark };
+    const answer = await ask("rulings", { ruling: "leave out", group });
+    expect([answer.status, await answer.text()]).toEqual([
+      422,
+      "the look has other open records now than were shown; look at it again, then rule\n",
+    ]);
+    expect(readDecisions(folder).some(({ ruling: said }) => said === "leave out")).toBe(false);
+    const { mark } = await json<GroupAnswer>(ask(`group/${look}`));
+    await json(ask("rulings", { ruling: "leave out", group: { ...group, mark } }));
+    expect(readDecisions(folder).filter(({ ruling: said }) => said === "leave out")).toHaveLength(ALIKE - 1);
+  });
+
+  it("answers what is no request with a refusal, and prints no trace of it", async () => {
+    const { serving, token } = await openTestDesk(makeTemporaryFolder());
+    const { port } = serving;
+    const headers = { host: `127.0.0.1:${port}`, "x-desk-token": token };
+    const printed = vi.spyOn(process.stderr, "write").mockReturnValue(true);
+    for (const path of ["//", "http://["]) expect((await raw(port, { path, headers })).status, path).toBe(400);
+    expect((await raw(port, { path: `/${token}/api/lines?text=%00`, headers })).status).toBe(200);
+    const tooLong = { ...headers, "content-type": "application/json", "content-length": "70000" };
+    expect(
+      (await raw(port, { path: `/${token}/api/rulings`, method: "POST", headers: tooLong, body: "x".repeat(70_000) }))
+        .status,
+    ).toBe(413);
+    const broken = connect(port, "127.0.0.1");
+    broken.write(
+      `POST /${token}/api/rulings HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\nX-Desk-Token: ${token}\r\nContent-Type: application/json\r\nContent-Length: 9\r\n\r\n{`,
+    );
+    await once(broken, "ready");
+    broken.resume().end();
+    await once(broken, "close");
+    expect((await raw(port, { path: `/${token}/`, headers })).status).toBe(200);
+    expect(printed).not.toHaveBeenCalled();
+    printed.mockRestore();
   });
 
   it("narrows the list, and traces a published square to what the files say", async () => {

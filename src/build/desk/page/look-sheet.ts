@@ -51,6 +51,7 @@ export async function lookSheet(rulings: Rulings, { reasons }: DeskAnswer): Prom
         filter,
         others: others.checked,
         count: others.checked ? group.records : alone,
+        mark: group.mark,
       });
     },
     "Rule on all",
