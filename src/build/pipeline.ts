@@ -7,6 +7,7 @@ import { layTogether } from "../records/raw-records.ts";
 import { interpretRecords, openRecords, RECORD_TABLES } from "../records/record-stage.ts";
 import { sourceFiles } from "../records/source-files.ts";
 import { CHECKS } from "../review/checks/index.ts";
+import { refuseUnknownChecks } from "../review/known-checks.ts";
 import { openReview, REVIEW_TABLES, reviewRecords } from "../review/review-stage.ts";
 import { readScheme, type Scheme } from "../scheme/scheme.ts";
 import { counted } from "./counted.ts";
@@ -77,6 +78,7 @@ export async function measureScheme(options: RunOptions): Promise<Measured> {
  */
 export async function reviewScheme({ content, workFolder, memory, threads, progress }: RunOptions): Promise<Reviewed> {
   const scheme = readScheme(content);
+  refuseUnknownChecks(scheme.settings);
   mkdirSync(workFolder, { recursive: true });
   const spillFolder = join(workFolder, "spill");
   rmSync(spillFolder, { recursive: true, force: true });

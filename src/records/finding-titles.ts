@@ -78,8 +78,21 @@ const TITLES: Readonly<Record<string, string>> = Object.freeze({
   unexpected_place_season: "unexpected here and now",
   evidence_missing: "evidence does not show what settles the name",
   share_far_from_neighbours: "far more of a scarce taxon than others around",
+  date_very_early: "very early date",
+  occurrence_count_not_read: "count cannot be read",
+  occurrence_basis_not_read: "basis of record cannot be read",
+  occurrence_status_not_read: "occurrence status cannot be read",
+  occurrence_count_zero_without_status: "count of 0 without a status",
+  occurrence_count_zero_but_present: "present with a count of 0",
+  occurrence_count_but_absent: "absent with a count",
+  caste_either: "one caste or another",
   caste_unread_words: "words on caste that are not in the vocabulary",
 });
+
+/** Whether a finding of this name is known here. @example isFindingTitled("cell_cut") // => true */
+export function isFindingTitled(check: string): boolean {
+  return Object.hasOwn(TITLES, check) || Object.hasOwn(REASONS, check);
+}
 
 /** A check in words for lists; its name with spaces where it has no title. */
 export function findingTitle(check: string): string {
