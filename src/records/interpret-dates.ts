@@ -68,7 +68,7 @@ const NOTES: Record<
 /** Interprets every distinct date of `date_texts` once and fills the tables `dates` and `date_notes`. */
 export async function interpretDates(database: Database, rulesOf: ReadonlyMap<string, DatingRules>): Promise<void> {
   const filler = await database.fill("dates", COLUMNS);
-  const notes = new NoteRows("date_id");
+  const notes = await NoteRows.open(database, "date_notes", "date_id");
   await database.batches(
     `SELECT date_id, source, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM date_texts ORDER BY date_id`,
     (columns, size) => {
@@ -95,7 +95,7 @@ export async function interpretDates(database: Database, rulesOf: ReadonlyMap<st
     },
   );
   filler.done();
-  await notes.writeTo(database, "date_notes");
+  notes.done();
 }
 
 function dateRow(

@@ -45,7 +45,7 @@ export async function interpretKinds(database: Database, settings: Settings): Pr
     castes: "text",
   });
   const castes = { kind_id: [] as number[], caste: [] as string[], individuals: [] as (number | null)[] };
-  const notes = new NoteRows("kind_id");
+  const notes = await NoteRows.open(database, "kind_notes", "kind_id");
   const vocabulary = casteVocabulary(settings);
   await database.batches(
     `SELECT kind_id, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM kind_texts ORDER BY kind_id`,
@@ -86,7 +86,7 @@ export async function interpretKinds(database: Database, settings: Settings): Pr
   const filler = await database.fill("kind_castes", { kind_id: "integer", caste: "text", individuals: "integer" });
   filler.add(castes);
   filler.done();
-  await notes.writeTo(database, "kind_notes");
+  notes.done();
 }
 
 function readKind(fields: Record<KindField, string>, settings: Settings, vocabulary: CasteVocabulary) {

@@ -22,7 +22,7 @@ const NOTES: Record<NameNote["code"], string> = {
 /** Interprets every distinct name of `name_texts` once and fills the tables `names` and `name_notes`. */
 export async function interpretNames(database: Database, checklist: Checklist): Promise<void> {
   const filler = await database.fill("names", { name_id: "integer", taxon_id: "text", refused: "text" });
-  const notes = new NoteRows("name_id");
+  const notes = await NoteRows.open(database, "name_notes", "name_id");
   await database.batches(
     'SELECT name_id, "scientificName", "identificationQualifier" FROM name_texts ORDER BY name_id',
     (columns, size) => {
@@ -41,7 +41,7 @@ export async function interpretNames(database: Database, checklist: Checklist): 
     },
   );
   filler.done();
-  await notes.writeTo(database, "name_notes");
+  notes.done();
 }
 
 function refusalNote({ reason, refused, wayOut, nearest }: NameRefusal, value: string) {

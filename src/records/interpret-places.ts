@@ -54,7 +54,7 @@ export async function interpretPlaces(
   sites: SitePoints = new Map(),
 ): Promise<void> {
   const filler = await database.fill("places", COLUMNS);
-  const notes = new NoteRows("place_id");
+  const notes = await NoteRows.open(database, "place_notes", "place_id");
   const disguises = settleDisguises();
   await database.batches(
     `SELECT place_id, source, site_m, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`,
@@ -89,7 +89,7 @@ export async function interpretPlaces(
   }
   filler.add(last);
   filler.done();
-  await notes.writeTo(database, "place_notes");
+  notes.done();
 }
 
 function emptyRows(): Record<keyof typeof COLUMNS, Cell[]> {

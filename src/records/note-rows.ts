@@ -1,4 +1,4 @@
-import type { Database } from "../engine/database.ts";
+import type { Database, TableFiller } from "../engine/database.ts";
 
 interface Note {
   check: string;
@@ -18,53 +18,58 @@ function shortened(text: string): string {
   return text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
 }
 
-/** Gathers notes on distinct values and writes them as one table, keyed by the value's id. */
+const COLUMNS = {
+  check_name: "text",
+  severity: "text",
+  field: "text",
+  value: "text",
+  message: "text",
+  way_out: "text",
+  proposal: "text",
+} as const;
+
+/** Notes held before they are written: a million names that are not known have a million notes. */
+const BATCH = 2048;
+
+/** Writes notes on distinct values into one table, keyed by the value's id. */
 export class NoteRows {
   readonly #key: string;
-  readonly #rows: Record<
-    "key" | "check_name" | "severity" | "field" | "value" | "message" | "way_out" | "proposal",
-    (string | number)[]
-  > = {
-    key: [],
-    check_name: [],
-    severity: [],
-    field: [],
-    value: [],
-    message: [],
-    way_out: [],
-    proposal: [],
-  };
+  readonly #filler: TableFiller;
+  #rows: { id: number; note: Note }[] = [];
 
-  constructor(key: string) {
+  private constructor(key: string, filler: TableFiller) {
     this.#key = key;
+    this.#filler = filler;
+  }
+
+  /** Makes the table. @example await NoteRows.open(database, "name_notes", "name_id") */
+  static async open(database: Database, table: string, key: string): Promise<NoteRows> {
+    return new NoteRows(key, await database.fill(table, { [key]: "integer", ...COLUMNS }));
   }
 
   add(id: number, notes: readonly Note[]): void {
-    for (const note of notes) {
-      this.#rows.key.push(id);
-      this.#rows.check_name.push(note.check);
-      this.#rows.severity.push(note.severity);
-      this.#rows.field.push(note.field);
-      this.#rows.value.push(shortened(note.value));
-      this.#rows.message.push(shortened(note.message));
-      this.#rows.way_out.push(note.wayOut);
-      this.#rows.proposal.push(note.proposal ?? "");
-    }
+    for (const note of notes) this.#rows.push({ id, note });
+    if (this.#rows.length >= BATCH) this.#write();
   }
 
-  async writeTo(database: Database, table: string): Promise<void> {
-    const filler = await database.fill(table, {
-      [this.#key]: "integer",
-      check_name: "text",
-      severity: "text",
-      field: "text",
-      value: "text",
-      message: "text",
-      way_out: "text",
-      proposal: "text",
+  /** Writes what is left; without it the table lacks the last notes. */
+  done(): void {
+    this.#write();
+    this.#filler.done();
+  }
+
+  #write(): void {
+    const rows = this.#rows;
+    this.#rows = [];
+    this.#filler.add({
+      [this.#key]: rows.map(({ id }) => id),
+      check_name: rows.map(({ note }) => note.check),
+      severity: rows.map(({ note }) => note.severity),
+      field: rows.map(({ note }) => note.field),
+      value: rows.map(({ note }) => shortened(note.value)),
+      message: rows.map(({ note }) => shortened(note.message)),
+      way_out: rows.map(({ note }) => note.wayOut),
+      proposal: rows.map(({ note }) => note.proposal ?? ""),
     });
-    const { key, ...others } = this.#rows;
-    filler.add({ [this.#key]: key, ...others });
-    filler.done();
   }
 }
