@@ -3,9 +3,8 @@ import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Papa from "papaparse";
 import type { Database } from "../engine/database.ts";
-import { findingTitle } from "../records/finding-titles.ts";
-import { generalisationsOf } from "../scheme/generalisations.ts";
 import type { Scheme } from "../scheme/scheme.ts";
+import { type AskedText, forOthers } from "./for-others.ts";
 import { wrapped } from "./wrapped.ts";
 
 /** What the letters gave: files written, and questions nobody is asked about, with the reason. */
@@ -16,15 +15,13 @@ export interface Letters {
   suppressed: number;
 }
 
-interface Question {
+interface Question extends AskedText {
   recorder: string;
   recorded_by: string;
   record_no: number;
   record_key: string;
   taxon_id: string | null;
   check_name: string;
-  message: string;
-  way_out: string;
   said_name: string;
   said_date: string;
   said_place: string;
@@ -34,8 +31,7 @@ interface Question {
 
 /**
  * Writes a plain-text letter to each recorder who has records in the worklist, with the questions and what would settle
- * them. Nothing is sent. What is said of a taxon on the sensitive list leaves out how it was found, for that could tell
- * where others saw it.
+ * them, as far as `forOthers` lets it be told. Opinions that wait are the officer's to settle. Nothing is sent.
  *
  * @param folder where the letters go; what was in it is replaced
  * @param condition on the table `worklist`, as `selectionCondition` makes it
@@ -46,7 +42,7 @@ export async function writeLetters(
   { folder, condition = "true" }: { folder: string; condition?: string },
 ): Promise<Letters> {
   const questions = await database.rows<Question>(
-    `SELECT * FROM worklist AS w WHERE ${condition} ORDER BY recorder, record_no, check_name, message`,
+    `SELECT * FROM worklist AS w WHERE check_name <> 'opinion_waits' AND ${condition} ORDER BY recorder, record_no, check_name, message`,
   );
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
@@ -112,10 +108,9 @@ function recordText(questions: readonly Question[], number: number, scheme: Sche
   const said = [first.said_name, first.said_date, first.said_place, first.locality, first.said_kind]
     .filter(Boolean)
     .join(", ");
-  const asked = questions.map(({ check_name, message, way_out, taxon_id }) => {
-    const hidden = taxon_id !== null && generalisationsOf(scheme, taxon_id).length > 0;
-    const found = hidden ? findingTitle(check_name) : message;
-    return `${wrapped(`Asked: ${found}.`, "   ")}\n${wrapped(`What would settle it: ${way_out}.`, "   ")}`;
+  const asked = questions.map(({ check_name, taxon_id, ...question }) => {
+    const { message, way_out } = forOthers(scheme, check_name, taxon_id, question);
+    return `${wrapped(`Asked: ${message}.`, "   ")}\n${wrapped(`What would settle it: ${way_out}.`, "   ")}`;
   });
   return [wrapped(`${number}. ${said} (${first.record_key})`), ...asked].join("\n");
 }

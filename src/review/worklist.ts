@@ -25,9 +25,10 @@ export async function layWorklist(database: Database): Promise<number> {
  * A query of the worklist with the columns people see, in order, every text such that no spreadsheet runs it.
  *
  * @param condition on the columns of the table `worklist`, which stands as `w`
+ * @param shown the columns, where not all
  */
-export function worklistQuery(condition = "true"): string {
-  const columns = WORKLIST_COLUMNS.map(({ name, from }) => {
+export function worklistQuery(condition = "true", shown = WORKLIST_COLUMNS): string {
+  const columns = shown.map(({ name, from }) => {
     if (from === undefined) return `'' AS "${name}"`;
     return ["look_no", "records_of_look", "row"].includes(from)
       ? `w."${from}" AS "${name}"`
@@ -38,6 +39,11 @@ export function worklistQuery(condition = "true"): string {
 }
 
 /** Writes the worklist, or the part a condition names, as CSV (RFC 4180, UTF-8). */
-export async function writeWorklistCsv(database: Database, file: string, condition?: string): Promise<void> {
-  await database.run(`COPY (${worklistQuery(condition)}) TO ${sqlText(file)} (FORMAT csv, HEADER)`);
+export async function writeWorklistCsv(
+  database: Database,
+  file: string,
+  condition?: string,
+  shown = WORKLIST_COLUMNS,
+): Promise<void> {
+  await database.run(`COPY (${worklistQuery(condition, shown)}) TO ${sqlText(file)} (FORMAT csv, HEADER)`);
 }

@@ -1,4 +1,13 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Papa from "papaparse";
@@ -55,8 +64,24 @@ describe("commands on the review", () => {
     expect(readdirSync(join(content, "review/letters")).length).toBe(2);
     const pack = run("pack", "--recorder", "ANN").stdout.split("\n");
     expect(existsSync(pack[1] ?? "")).toBe(true);
-    expect(readFileSync(pack[1] ?? "", "utf8")).not.toContain("Recorded by");
+    // Neither on the page nor in its title, its name or its table, which has no column for the file either.
+    expect([pack[1], readFileSync(pack[1] ?? "", "utf8"), readFileSync(pack[2] ?? "", "utf8")].join()).not.toMatch(
+      /Recorded by|\bann\b|example\.csv/i,
+    );
+    expect(run("pack", "--recorder", "ANN", "--names").stdout).toContain("by-ANN");
     expect(run("feedback", "--year", "2011").stdout).toContain("2 sheets in");
+  });
+
+  it("write nothing through a link that leads out of review/", () => {
+    const outside = join(place, "outside.csv");
+    writeFileSync(outside, "theirs");
+    const findings = join(content, "review/findings.csv");
+    rmSync(findings, { force: true });
+    symlinkSync(outside, findings);
+    for (const command of ["check", "letters", "pack"])
+      expect(run(command), command).toMatchObject({ status: 2, stderr: expect.stringContaining("is a link") });
+    expect(readFileSync(outside, "utf8")).toBe("theirs");
+    rmSync(findings);
   });
 
   it("say what is wrong, and with which option", () => {

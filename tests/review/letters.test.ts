@@ -84,6 +84,20 @@ describe("writeLetters", () => {
     scheme = { ...scheme, sensitive: [entry as unknown as Scheme["sensitive"][number]] };
     expect(Object.values((await write()).texts).join()).not.toContain("212 km");
   });
+
+  it("asks no recorder about others' opinions, and quotes no file of others", async () => {
+    const ask = (key: string, check: string, message: string) =>
+      database.run("UPDATE worklist SET check_name = $check, message = $message WHERE record_key = $key", {
+        key: `walks:${key}`,
+        check,
+        message,
+      });
+    await ask("a1", "opinion_waits", "others say: hold (ben)");
+    await ask("a4", "same_id_other_record", "row 7 of records/of-ben.csv has this id too");
+    const letters = Object.values((await write()).texts).join();
+    expect(letters).not.toMatch(/\bben\b/);
+    expect(letters).toContain("Asked: one id on records that differ.");
+  });
 });
 
 describe("selectionCondition", () => {

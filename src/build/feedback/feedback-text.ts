@@ -1,4 +1,5 @@
 import { reasonInWords } from "../../records/reasons.ts";
+import { isListed } from "../../review/for-others.ts";
 import { wrapped } from "../../review/wrapped.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 
@@ -91,7 +92,10 @@ function reidentifiedText(records: readonly Reidentified[]): string {
   return ["Named otherwise after a second look:", ...lines].join("\n");
 }
 
-function firstsText({ taxa, settings }: Scheme, firsts: readonly First[]): string {
+function firstsText(scheme: Scheme, all: readonly First[]): string {
+  const { taxa, settings } = scheme;
+  // That a square is a first, or is not, tells whether others saw it there, which of a withheld taxon nobody is told.
+  const firsts = all.filter(({ taxon_id }) => !isListed(scheme, taxon_id, "withheld"));
   const nameOf = (id: string) => taxa.find(({ taxonID }) => taxonID === id)?.scientificName ?? id;
   const territory = (id: string) => settings.territories.find((one) => one.id === id)?.name ?? id;
   const of = (kind: First["first_of"]) => firsts.filter(({ first_of }) => first_of === kind);

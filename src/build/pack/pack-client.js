@@ -2,20 +2,28 @@
 const who = document.querySelector("#who");
 const state = document.querySelector("#state");
 const records = [...document.querySelectorAll("fieldset[data-record]")];
-const fields = () => [who, ...document.querySelectorAll("fieldset [name]")];
 const draft = `pack ${document.body.dataset.pack}`;
+// By record and by what it said: a later pack of this name has other records, and a record may have changed.
+const keyOf = ({ dataset }) => `${dataset.record} ${dataset.mark}`;
+const fieldsOf = (record) => [...record.querySelectorAll("[name]")];
 
 /** Where pages opened from disk may keep nothing, the pack works all the same, and keeps nothing. */
 function keep() {
   try {
-    localStorage.setItem(draft, JSON.stringify(fields().map(({ value }) => value)));
+    const entered = records.map((record) => [keyOf(record), fieldsOf(record).map(({ name, value }) => [name, value])]);
+    localStorage.setItem(draft, JSON.stringify({ who: who.value, records: entered }));
   } catch {}
 }
 
 function takeUp() {
   try {
-    const kept = JSON.parse(localStorage.getItem(draft) ?? "[]");
-    for (const [index, field] of fields().entries()) if (typeof kept[index] === "string") field.value = kept[index];
+    const kept = JSON.parse(localStorage.getItem(draft) ?? "{}");
+    who.value = kept.who ?? "";
+    const entered = new Map(kept.records);
+    for (const record of records) {
+      const values = new Map(entered.get(keyOf(record)));
+      for (const field of fieldsOf(record)) field.value = values.get(field.name) ?? "";
+    }
   } catch {}
 }
 

@@ -1,4 +1,5 @@
 import { type Database, sqlBeside } from "../../engine/database.ts";
+import { generalisationsOf } from "../../scheme/generalisations.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { addFindings, type Check, type CheckContext } from "../check.ts";
 import { dropTables } from "../drop-tables.ts";
@@ -60,11 +61,10 @@ async function fillNeeds(database: Database, scheme: Scheme): Promise<void> {
   );
   await fill(database, "settling", ["taxon_id", "caste", "level", "words"], settling);
   // The question is passed on to others: it must not tell them where a listed taxon lives.
-  const sensitive = new Set(scheme.sensitive.map(({ taxonID }) => taxonID));
   const bySpecimen = new Set(settling.filter(([, , level]) => level === 3).map(([taxonID]) => taxonID));
   const looks = [...bySpecimen].flatMap((taxonID) =>
     (accounts.get(taxonID)?.front.look_alikes ?? []).flatMap(({ taxonID: other }) =>
-      other === undefined || sensitive.has(other) ? [] : [[taxonID, other] as const],
+      other === undefined || generalisationsOf(scheme, other).length > 0 ? [] : [[taxonID, other] as const],
     ),
   );
   await fill(database, "look_alikes", ["taxon_id", "other_id"], looks);

@@ -60,6 +60,18 @@ describe("feedbackText", () => {
     expect(text).toMatch(/covered \(5 visits\): S61\. .*ask leave, mind water/);
   });
 
+  it("says of a withheld taxon no firsts, for what is none tells where others saw it", () => {
+    const entry = { taxonID: "invented-hypnorum", level: "withheld", territories: [], castes: [], months: [] };
+    const hushed = { ...scheme, sensitive: [entry as unknown as (typeof scheme.sensitive)[number]] };
+    const firsts = [
+      { recorder, first_of: "taxon", taxon_id: "invented-hypnorum", place: "S00" },
+      { recorder, first_of: "taxon", taxon_id: "invented-vestalis", place: "S01" },
+    ] as const;
+    const text = feedbackText(hushed, { name: "A", year: 2019, fates: [], firsts, reidentified: [], squares: [] });
+    expect(text).toContain("Bombus vestalis: S01.");
+    expect(text).not.toContain("S00");
+  });
+
   it("says nothing of what there is none of, and that invented records are", () => {
     const text = sheet({});
     expect(text).not.toMatch(/Named otherwise|What you added|One more visit/);

@@ -1,4 +1,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import axe from "axe-core";
@@ -63,9 +65,11 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-async function open(): Promise<{ page: Page; complaints: string[]; requests: string[] }> {
-  const file = join(makeTemporaryFolder(), "pack.html");
-  writeFileSync(file, packPage(PACK));
+async function open(
+  pack = PACK,
+  file = join(makeTemporaryFolder(), "pack.html"),
+): Promise<{ page: Page; complaints: string[]; requests: string[] }> {
+  writeFileSync(file, packPage(pack));
   const page = await browser.newPage({ acceptDownloads: true });
   const [complaints, requests]: [string[], string[]] = [[], []];
   page.on("console", (message) => complaints.push(message.text()));
@@ -114,6 +118,42 @@ describe("a review pack", () => {
     expect(await page.locator("fieldset").first().getByLabel("Ruling").inputValue()).toBe("hold");
     expect(await page.locator("#state").textContent()).toBe("1 of 2 records ruled on");
     await page.close();
+  });
+
+  it("gives a later pack of its name none of what was entered for other records, or when a record said otherwise", async () => {
+    const file = join(makeTemporaryFolder(), "pack.html");
+    const { page } = await open(PACK, file);
+    for (const block of await page.locator("fieldset").all()) await block.getByLabel("Ruling").selectOption("hold");
+    const { questions } = PACK;
+    const later = [
+      question({ record_key: "walks:new" }),
+      ...questions.filter(({ record_key }) => record_key === "walks:a2"),
+      question({ said_mark: "m-other" }),
+    ];
+    writeFileSync(file, packPage({ ...PACK, questions: later }));
+    await page.reload();
+    const rulings = page.locator("fieldset").getByLabel("Ruling");
+    expect(await Promise.all((await rulings.all()).map((one) => one.inputValue()))).toEqual(["", "hold", ""]);
+    await page.close();
+  });
+
+  // The page's own policy (CSP level 3): scripts by hash alone, and no address to send anything to.
+  it("runs no script but its own, and asks nothing of any host, even where markup got into it", async () => {
+    let reached = 0;
+    const host = createServer((_, response) => {
+      reached += 1;
+      response.end();
+    });
+    await new Promise<void>((done) => host.listen(0, "127.0.0.1", done));
+    const { port } = host.address() as AddressInfo;
+    const file = join(makeTemporaryFolder(), "pack.html");
+    const evil = `<img src="http://127.0.0.1:${port}/x" onerror="document.title='taken'"><script>document.title='taken'</script><link rel="stylesheet" href="http://127.0.0.1:${port}/y">`;
+    writeFileSync(file, packPage(PACK).replace("<main>", `<main>${evil}`));
+    const page = await browser.newPage();
+    await page.goto(pathToFileURL(file).href, { waitUntil: "networkidle" });
+    expect([await page.title(), reached]).toEqual([expect.stringContaining("Review pack"), 0]);
+    await page.close();
+    host.close();
   });
 
   it("has one block a record with all its questions, what settles it, and text as text", async () => {
