@@ -4,6 +4,7 @@ import { layDecisions, layStatedRecords } from "../records/decided-records.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { REVIEW_FINDINGS } from "./check.ts";
 import { CHECKS } from "./checks/index.ts";
+import { dropTables } from "./drop-tables.ts";
 
 /** Tables the review stage leaves; `openReview` lays the views `record_findings` and `records` over them. */
 export const REVIEW_TABLES = [
@@ -13,6 +14,9 @@ export const REVIEW_TABLES = [
   "final_statuses",
   "check_severities",
 ] as const;
+
+/** Tables that several checks share and nothing needs after them: they hold a row of every record. */
+const PASSING_TABLES = ["placed_records", "list_neighbours"];
 
 /**
  * Puts every check's questions to the records, applies the rulings in force, and settles each record's status. Needs the
@@ -37,6 +41,7 @@ export async function reviewRecords(
     await check.find({ database, scheme });
     tell(index + 1, asked.length);
   }
+  await dropTables(database, PASSING_TABLES);
   await database.run(sqlBeside(import.meta.url, "record-findings.sql"));
   await database.run(sqlBeside(import.meta.url, "final-statuses.sql"));
   await database.run(sqlBeside(import.meta.url, "reviewed-records.sql"));

@@ -1,9 +1,20 @@
 import { sqlBeside } from "../../engine/database.ts";
 import { addFindings, type Check, type CheckContext } from "../check.ts";
 import { gapBetween } from "../distance.ts";
+import { dropTables } from "../drop-tables.ts";
 import { otherReadings } from "../place-readings.ts";
 import { sqlWith } from "../sql-with.ts";
 import { laySlips } from "./slips.ts";
+
+const PASSING_TABLES = [
+  "day_places",
+  "walked_places",
+  "walkers",
+  "keyed_places",
+  "usual_places",
+  "odd_places",
+  "slips",
+];
 
 /** A place that is one slip away from where the record would be looked for. */
 export const placeSlip: Check = {
@@ -26,4 +37,5 @@ async function find(context: CheckContext): Promise<void> {
   );
   await laySlips(context, "odd_places", otherReadings, together_m);
   await addFindings(context.database, placeSlip, sqlBeside(import.meta.url, "place-slip.sql"));
+  await dropTables(context.database, PASSING_TABLES);
 }

@@ -1,6 +1,6 @@
 -- Records read from easting and northing, each with rows beside it in its file that share recorder and locality, or recorder
 -- and day, and lie far away.
--- In: placed_records, places, raw_records, odd_places. Out: projection_mates (record_no, mate_no, longitude, latitude, reach_m, gap_m).
+-- In: placed_records, places, raw_records. Out: projection_mates (record_no, mate_no, longitude, latitude, reach_m, gap_m).
 CREATE OR REPLACE TABLE projection_mates AS
 WITH projected AS (
   SELECT p.*, lower(trim(r.locality)) AS locality,

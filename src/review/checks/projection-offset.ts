@@ -1,6 +1,7 @@
 import { sqlBeside } from "../../engine/database.ts";
 import { addFindings, type Check, type CheckContext } from "../check.ts";
 import { gapBetween } from "../distance.ts";
+import { dropTables } from "../drop-tables.ts";
 import { projectionReadings } from "../place-readings.ts";
 import { sqlWith } from "../sql-with.ts";
 import { laySlips } from "./slips.ts";
@@ -22,4 +23,5 @@ async function find(context: CheckContext): Promise<void> {
   );
   await laySlips(context, "projection_mates", projectionReadings, context.scheme.settings.checks.lists.far_m);
   await addFindings(context.database, projectionOffset, sqlBeside(import.meta.url, "projection-offset.sql"));
+  await dropTables(context.database, ["projection_mates", "slips"]);
 }
