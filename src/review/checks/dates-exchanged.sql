@@ -2,21 +2,30 @@
 -- The one whose date more of the recorder's records in the source have is taken for right; where neither has more, both are asked about.
 -- In: list_neighbours, placed_records, record_texts, review_findings. Out: findings of day_and_month_exchanged.
 WITH beside AS (
-  SELECT record_no, before_no AS mate_no FROM list_neighbours WHERE before_recorder = recorder
-  UNION
-  SELECT record_no, after_no FROM list_neighbours WHERE after_recorder = recorder
+  SELECT record_no, first_day, last_day, before_no AS mate_no, before_first_day AS mate_day, before_last_day AS mate_last_day
+  FROM list_neighbours WHERE before_recorder = recorder
+  UNION ALL
+  SELECT record_no, first_day, last_day, after_no, after_first_day, after_last_day FROM list_neighbours WHERE after_recorder = recorder
+),
+-- By the days alone, which few have, before anything is joined.
+exchanged AS (
+  SELECT record_no, mate_no
+  FROM (
+    SELECT record_no, mate_no, DATE '1970-01-01' + first_day AS date, DATE '1970-01-01' + mate_day AS mate_date
+    FROM beside WHERE first_day = last_day AND mate_day = mate_last_day AND first_day <> mate_day
+  )
+  WHERE year(date) = year(mate_date) AND month(date) = day(mate_date) AND day(date) = month(mate_date)
 ),
 dated AS (
-  SELECT record_no, source, recorder, longitude, latitude, reach_m, counts, first_day, DATE '1970-01-01' + first_day AS date
+  SELECT record_no, source, recorder, longitude, latitude, reach_m, counts, first_day
   FROM placed_records WHERE first_day = last_day AND recorder <> ''
 ),
 pairs AS (
   SELECT b.record_no, min(b.mate_no) AS mate_no, row.source, row.recorder, row.first_day, mate.first_day AS mate_day
-  FROM beside AS b
+  FROM exchanged AS b
   JOIN dated AS row USING (record_no)
   JOIN dated AS mate ON mate.record_no = b.mate_no
-  WHERE row.first_day <> mate.first_day AND row.counts AND {gap} <= {together_m}
-    AND year(row.date) = year(mate.date) AND month(row.date) = day(mate.date) AND day(row.date) = month(mate.date)
+  WHERE row.counts AND {gap} <= {together_m}
   GROUP BY ALL
 ),
 days AS (

@@ -16,7 +16,7 @@ WITH trios AS (
   JOIN raw_records AS row_event ON row_event.record_no = row.record_no
   JOIN raw_records AS before_event ON before_event.record_no = before.record_no
   WHERE row_event."eventID" = before_event."eventID" AND l.before_recorder = l.recorder AND l.after_recorder = l.recorder AND row.counts
-    AND before.first_day = after.first_day AND before.last_day = after.last_day AND {gap_around} <= {together_m}
+    AND l.before_first_day = l.after_first_day AND l.before_last_day = l.after_last_day AND {gap_around} <= {together_m}
 ),
 odd AS (
   SELECT *, count(*) OVER recorders AS trios, count(*) FILTER (is_odd) OVER recorders AS odd_trios
