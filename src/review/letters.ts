@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Papa from "papaparse";
-import type { Database } from "../engine/database.ts";
+import { type Database, sqlText } from "../engine/database.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { type AskedText, forOthers } from "./for-others.ts";
 import { wrapped } from "./wrapped.ts";
@@ -14,6 +14,9 @@ export interface Letters {
   withoutName: number;
   suppressed: number;
 }
+
+/** Checks whose questions no recorder can answer, and that speak of others' records and opinions. */
+const OFFICERS = ["named_site_point", "opinion_waits"];
 
 interface Question extends AskedText {
   recorder: string;
@@ -31,7 +34,7 @@ interface Question extends AskedText {
 
 /**
  * Writes a plain-text letter to each recorder who has records in the worklist, with the questions and what would settle
- * them, as far as `forOthers` lets it be told. Opinions that wait are the officer's to settle. Nothing is sent.
+ * them, as far as `forOthers` lets it be told. What is the officer's alone to settle is left out. Nothing is sent.
  *
  * @param folder where the letters go; what was in it is replaced
  * @param condition on the table `worklist`, as `selectionCondition` makes it
@@ -42,7 +45,7 @@ export async function writeLetters(
   { folder, condition = "true" }: { folder: string; condition?: string },
 ): Promise<Letters> {
   const questions = await database.rows<Question>(
-    `SELECT * FROM worklist AS w WHERE check_name <> 'opinion_waits' AND ${condition} ORDER BY recorder, record_no, check_name, message`,
+    `SELECT * FROM worklist AS w WHERE check_name NOT IN (${OFFICERS.map(sqlText).join(", ")}) AND ${condition} ORDER BY recorder, record_no, check_name, message`,
   );
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
