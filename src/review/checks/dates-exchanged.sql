@@ -2,16 +2,16 @@
 -- The one whose date more of the recorder's records in the source have is taken for right; where neither has more, both are asked about.
 -- In: list_neighbours, placed_records, record_texts, review_findings. Out: findings of day_and_month_exchanged.
 WITH beside AS (
-  SELECT record_no, first_day, last_day, before_no AS mate_no, before_first_day AS mate_day, before_last_day AS mate_last_day
+  SELECT record_no, first_day, last_day, before_no AS companion_no, before_first_day AS mate_day, before_last_day AS mate_last_day
   FROM list_neighbours WHERE before_recorder = recorder
   UNION ALL
   SELECT record_no, first_day, last_day, after_no, after_first_day, after_last_day FROM list_neighbours WHERE after_recorder = recorder
 ),
 -- By the days alone, which few have, before anything is joined.
 exchanged AS (
-  SELECT record_no, mate_no
+  SELECT record_no, companion_no
   FROM (
-    SELECT record_no, mate_no, DATE '1970-01-01' + first_day AS date, DATE '1970-01-01' + mate_day AS mate_date
+    SELECT record_no, companion_no, DATE '1970-01-01' + first_day AS date, DATE '1970-01-01' + mate_day AS mate_date
     FROM beside WHERE first_day = last_day AND mate_day = mate_last_day AND first_day <> mate_day
   )
   WHERE year(date) = year(mate_date) AND month(date) = day(mate_date) AND day(date) = month(mate_date)
@@ -21,10 +21,10 @@ dated AS (
   FROM placed_records WHERE first_day = last_day AND recorder <> ''
 ),
 pairs AS (
-  SELECT b.record_no, min(b.mate_no) AS mate_no, row.source, row.recorder, row.first_day, mate.first_day AS mate_day
+  SELECT b.record_no, min(b.companion_no) AS companion_no, row.source, row.recorder, row.first_day, mate.first_day AS mate_day
   FROM exchanged AS b
   JOIN dated AS row USING (record_no)
-  JOIN dated AS mate ON mate.record_no = b.mate_no
+  JOIN dated AS mate ON mate.record_no = b.companion_no
   WHERE row.counts AND {gap} <= {together_m}
   GROUP BY ALL
 ),
@@ -44,5 +44,5 @@ FROM pairs AS p
 JOIN days AS own ON own.source = p.source AND own.recorder = p.recorder AND own.first_day = p.first_day
 JOIN days AS other ON other.source = p.source AND other.recorder = p.recorder AND other.first_day = p.mate_day
 JOIN record_texts AS t USING (record_no)
-JOIN record_texts AS m ON m.record_no = p.mate_no
+JOIN record_texts AS m ON m.record_no = p.companion_no
 WHERE own.records <= other.records

@@ -3,7 +3,7 @@
 -- Records of a day within {together_m} m of each other keep each other company: what has company is not odd.
 -- A day with more than {most_places} places is no walk of one person: nothing is looked for on it. Nor is anything looked
 -- for by day where the recorder's places usually stand alone, as those of a county's service or of traps do.
--- In: placed_records, raw_records. Out: odd_places (record_no, place_id, mate_no, mate_records, mates, longitude, latitude,
+-- In: placed_records, raw_records. Out: odd_places (record_no, place_id, companion_no, mate_records, mates, longitude, latitude,
 -- reach_m of the mate, gap_m).
 CREATE OR REPLACE TABLE day_places AS
 SELECT recorder, first_day, longitude, latitude, min(reach_m) AS reach_m, count(*) AS records, min(record_no) AS record_no
@@ -48,7 +48,7 @@ WHERE p.records >= {usual_share} * k.records;
 
 CREATE OR REPLACE TABLE odd_places AS
 WITH pairs AS (
-  SELECT odd.record_no, mate.record_no AS mate_no, mate.company AS mate_records, 'day' AS mates,
+  SELECT odd.record_no, mate.record_no AS companion_no, mate.company AS mate_records, 'day' AS mates,
     mate.longitude, mate.latitude, mate.reach_m, {gap} AS gap_m
   FROM walked_places AS odd
   JOIN walked_places AS mate ON mate.recorder = odd.recorder AND mate.first_day = odd.first_day

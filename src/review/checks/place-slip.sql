@@ -14,8 +14,8 @@ SELECT
   CASE WHEN o.proposal = '' THEN '' ELSE 'gridReference=' || o.proposal END AS proposal
 FROM (
   SELECT s.record_no, s.slip, s.proposal, p.mates, p.mate_records, round(p.gap_m / 1000)::INTEGER AS km,
-    row_number() OVER (PARTITION BY s.record_no ORDER BY p.mate_records DESC, p.mates, s.mate_no) AS choice
-  FROM slips AS s JOIN odd_places AS p USING (record_no, mate_no)
+    row_number() OVER (PARTITION BY s.record_no ORDER BY p.mate_records DESC, p.mates, s.companion_no) AS choice
+  FROM slips AS s JOIN odd_places AS p USING (record_no, companion_no)
 ) AS o
 JOIN record_texts AS t USING (record_no)
 WHERE o.choice = 1

@@ -1,6 +1,6 @@
 -- Records read from easting and northing, each with rows beside it in its file that share recorder and locality, or recorder
 -- and day, and lie far away.
--- In: placed_records, places, raw_records. Out: projection_mates (record_no, mate_no, longitude, latitude, reach_m, gap_m).
+-- In: placed_records, places, raw_records. Out: projection_mates (record_no, companion_no, longitude, latitude, reach_m, gap_m).
 CREATE OR REPLACE TABLE projection_mates AS
 WITH projected AS (
   SELECT p.*, lower(trim(r.locality)) AS locality,
@@ -10,7 +10,7 @@ WITH projected AS (
   JOIN raw_records AS r USING (record_no)
   WHERE l.read_from = 'easting and northing' AND p.recorder <> ''
 )
-SELECT odd.record_no, mate.record_no AS mate_no, mate.longitude, mate.latitude, mate.reach_m, {gap} AS gap_m
+SELECT odd.record_no, mate.record_no AS companion_no, mate.longitude, mate.latitude, mate.reach_m, {gap} AS gap_m
 FROM projected AS odd
 CROSS JOIN (SELECT unnest([-3, -2, -1, 1, 2, 3]) AS step) AS steps
 JOIN projected AS mate ON mate.file_id = odd.file_id AND mate.place_in_file = odd.place_in_file + steps.step

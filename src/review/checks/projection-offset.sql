@@ -6,6 +6,6 @@ SELECT
   'look at the label or list; correct the place if the numbers are of that system' AS way_out,
   CASE WHEN min(s.proposal) = '' THEN '' ELSE 'gridReference=' || min(s.proposal) END AS proposal
 FROM slips AS s
-JOIN projection_mates AS p USING (record_no, mate_no)
+JOIN projection_mates AS p USING (record_no, companion_no)
 JOIN record_texts AS t USING (record_no)
 GROUP BY s.record_no, t.said_place

@@ -22,13 +22,13 @@ interface Mate {
   reach_m: number;
 }
 
-type Candidate = Mate & PlaceFields & { record_no: number; mate_no: number; source: string };
+type Candidate = Mate & PlaceFields & { record_no: number; companion_no: number; source: string };
 
 /**
  * Reads the place of each odd record otherwise and keeps the first reading that lies with its mate: table `slips`
- * (record_no, mate_no, slip, proposal).
+ * (record_no, companion_no, slip, proposal).
  *
- * @param pairs name of a table of record_no, mate_no, and the mate's longitude, latitude and reach_m
+ * @param pairs name of a table of record_no, companion_no, and the mate's longitude, latitude and reach_m
  * @param readings how a place may be read otherwise
  * @param together_m metres between the two points within which they are one place, whatever their reach
  */
@@ -39,30 +39,31 @@ export async function laySlips(
   together_m: number,
 ): Promise<void> {
   const rulesOf = placingRules(scheme);
-  const found: { record_no: number; mate_no: number; slip: string; proposal: string }[] = [];
-  const query = `SELECT p.record_no, p.mate_no, p.longitude, p.latitude, p.reach_m, s.source, ${FIELDS.map((field) => `trim(s."${field}") AS "${field}"`).join(", ")}
-     FROM ${pairs} AS p JOIN stated_records AS s USING (record_no) ORDER BY p.record_no, p.mate_no`;
+  const found: { record_no: number; companion_no: number; slip: string; proposal: string }[] = [];
+  const query = `SELECT p.record_no, p.companion_no, p.longitude, p.latitude, p.reach_m, s.source, ${FIELDS.map((field) => `trim(s."${field}") AS "${field}"`).join(", ")}
+     FROM ${pairs} AS p JOIN stated_records AS s USING (record_no) ORDER BY p.record_no, p.companion_no`;
   await database.batches(query, (columns, size) => {
     for (let index = 0; index < size; index += 1) {
       const candidate = Object.fromEntries(
         Object.entries(columns).map(([name, values]) => [name, values[index]]),
       ) as unknown as Candidate;
-      const { source, record_no, mate_no } = candidate;
+      const { source, record_no, companion_no } = candidate;
       const rules = rulesOf.get(source);
       const meant =
         rules && readings(candidate, rules, candidate).find(({ place }) => isTogether(place, candidate, together_m));
-      if (meant !== undefined) found.push({ record_no, mate_no, slip: meant.slip, proposal: referenceOf(meant.place) });
+      if (meant !== undefined)
+        found.push({ record_no, companion_no, slip: meant.slip, proposal: referenceOf(meant.place) });
     }
   });
   const filler = await database.fill("slips", {
     record_no: "integer",
-    mate_no: "integer",
+    companion_no: "integer",
     slip: "text",
     proposal: "text",
   });
   filler.add({
     record_no: found.map(({ record_no }) => record_no),
-    mate_no: found.map(({ mate_no }) => mate_no),
+    companion_no: found.map(({ companion_no }) => companion_no),
     slip: found.map(({ slip }) => slip),
     proposal: found.map(({ proposal }) => proposal),
   });
