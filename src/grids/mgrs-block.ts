@@ -17,6 +17,12 @@ export interface Lie {
 }
 
 /**
+ * From this northing of a northern zone on, 83.75°, a zone of 6° is 73 km wide: only squares beside its meridian touch it, and corners of the outer
+ * ones lie further from the meridian than the projection holds.
+ */
+const POLAR_ROWS = 9_300_000;
+
+/**
  * Where a square of a UTM zone lies. Edges of a 100 km square do not cross the central meridian, so the extremes of
  * latitude and longitude are at its corners.
  *
@@ -25,6 +31,8 @@ export interface Lie {
  * @example lieOf({ zone: 30, crs: "EPSG:32630", easting: 500000, northing: 5700000, size: 100000 }); // => { bands: ["U"], whole: true }
  */
 export function lieOf({ zone, crs, easting, northing, size }: UtmSquare): Lie {
+  const isPolar = crs.startsWith("EPSG:326") && northing + size > POLAR_ROWS;
+  if (isPolar && (easting + size <= 400_000 || easting >= 600_000)) return { bands: [], whole: false };
   const middle = 6 * zone - 183;
   let [south, north, west, east] = [90, -90, 180, -180];
   for (const x of [easting, easting + size]) {

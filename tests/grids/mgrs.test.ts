@@ -108,6 +108,9 @@ describe("refusals", () => {
     ["30UYK99", "zone 30U has no square YK"],
     ["30UZC99", "zone 30U has no square ZC"],
     ["32XMG", "zone 32X has no square MG"],
+    // Letters whose rows reach beyond 84°N, where the outer squares lie further from the meridian than the projection holds.
+    ["3USP74", "zone 3U has no square SP"],
+    ["42WZU346078", "zone 42W has no square ZU"],
     ["30UYC123", "3 figures (123) cannot be halved"],
     ["30UYC99", "30UYC99 lies outside zone 30"],
   ])("“%s”: %s", (text, refused) => expect(grid.parse(text)).toMatchObject({ refused }));
