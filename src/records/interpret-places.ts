@@ -2,22 +2,11 @@ import type { Database } from "../engine/database.ts";
 import type { GridId } from "../grids/grid.ts";
 import { nearLine } from "./near-line.ts";
 import { NoteRows } from "./note-rows.ts";
-import { isUnplaced, middleOf, type PlaceFields, type PlacingRules } from "./place.ts";
+import { isUnplaced, middleOf, PLACE_FIELDS, type PlaceFields, type PlacingRules } from "./place.ts";
 import { readPlace } from "./read-place.ts";
 import { disguiseNote, type SettledPlace, settleDisguises } from "./settle-disguises.ts";
 import { type SitePoints, widenToSite } from "./site-points.ts";
 import { type Support, supportedSquare, visitPlace } from "./supported-squares.ts";
-
-const FIELDS = [
-  "gridReference",
-  "decimalLatitude",
-  "decimalLongitude",
-  "geodeticDatum",
-  "coordinateUncertaintyInMeters",
-  "easting",
-  "northing",
-  "dataGeneralizations",
-] as const;
 
 const COLUMNS = {
   place_id: "integer",
@@ -57,7 +46,7 @@ export async function interpretPlaces(
   const notes = await NoteRows.open(database, "place_notes", "place_id");
   const disguises = settleDisguises();
   await database.batches(
-    `SELECT place_id, source, site_m, ${FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`,
+    `SELECT place_id, source, site_m, ${PLACE_FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`,
     (columns, size) => {
       const rows = emptyRows();
       for (let index = 0; index < size; index += 1) {
@@ -101,7 +90,7 @@ function emptyRows(): Record<keyof typeof COLUMNS, Cell[]> {
 
 function fieldsAt(columns: Record<string, unknown[]>, index: number): PlaceFields {
   return Object.fromEntries(
-    FIELDS.map((field) => [field, String(columns[field]?.[index] ?? "").trim()]),
+    PLACE_FIELDS.map((field) => [field, String(columns[field]?.[index] ?? "").trim()]),
   ) as unknown as PlaceFields;
 }
 

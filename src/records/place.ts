@@ -3,17 +3,20 @@ import { centreOf } from "../grids/squares.ts";
 import type { RecordField } from "../scheme/settings.ts";
 import type { Severity } from "./finding.ts";
 
-/** The fields of a record that say where it was, as written; empty text for no value. */
-export interface PlaceFields {
-  gridReference: string;
-  decimalLatitude: string;
-  decimalLongitude: string;
-  geodeticDatum: string;
-  coordinateUncertaintyInMeters: string;
-  easting: string;
-  northing: string;
-  dataGeneralizations: string;
-}
+/** The fields of a record that say where it was. */
+export const PLACE_FIELDS = [
+  "gridReference",
+  "decimalLatitude",
+  "decimalLongitude",
+  "geodeticDatum",
+  "coordinateUncertaintyInMeters",
+  "easting",
+  "northing",
+  "dataGeneralizations",
+] as const;
+
+/** What they say, as written; empty text for no value. */
+export type PlaceFields = Record<(typeof PLACE_FIELDS)[number], string>;
 
 /** A territory ready for placing: its grid, and a test whether a WGS84 position lies in it. */
 export interface PlacingTerritory {

@@ -1,6 +1,7 @@
-import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { rmSync } from "node:fs";
 import { setTimeout } from "node:timers/promises";
 import { Mistake } from "../mistake.ts";
+import { holderOf, isRunning, takeMark } from "./process-mark.ts";
 
 const WAIT = 20;
 const PATIENCE = 10_000;
@@ -16,7 +17,7 @@ const PATIENCE = 10_000;
  */
 export async function holdFile(mark: string): Promise<() => void> {
   for (const end = Date.now() + PATIENCE; ; ) {
-    if (take(mark)) return () => rmSync(mark, { force: true });
+    if (takeMark(mark)) return () => rmSync(mark, { force: true });
     const holder = holderOf(mark);
     if (holder !== undefined && !isRunning(holder)) rmSync(mark, { force: true });
     else if (Date.now() > end)
@@ -26,35 +27,5 @@ export async function holdFile(mark: string): Promise<() => void> {
         `see that it ends, then remove ${mark}`,
       );
     else await setTimeout(WAIT);
-  }
-}
-
-function take(mark: string): boolean {
-  try {
-    writeFileSync(mark, `${process.pid}\n`, { flag: "wx" });
-    return true;
-  } catch (error) {
-    if (error instanceof Error && "code" in error && error.code === "EEXIST") return false;
-    throw error;
-  }
-}
-
-/** The process of a mark; undefined while it is being written. */
-function holderOf(mark: string): number | undefined {
-  try {
-    const pid = Number.parseInt(readFileSync(mark, "utf8"), 10);
-    return pid > 0 ? pid : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-/** Signal 0 only asks: https://nodejs.org/api/process.html#processkillpid-signal. A refusal means that it runs. */
-function isRunning(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return error instanceof Error && "code" in error && error.code === "EPERM";
   }
 }

@@ -115,9 +115,16 @@ function corrected(before: RecordDecision["corrections"], now: RecordDecision["c
   return { ...kept, ...now };
 }
 
-/** "gridReference=SP50; eventDate=2011-07-12" as fields and values. */
-function correctionsIn({ value, row }: DecisionRow & { row?: number }): Partial<Record<Correctable, string>> {
-  const corrections: Partial<Record<Correctable, string>> = {};
+/**
+ * The corrections of a ruling's value, "gridReference=SP50; eventDate=2011-07-12".
+ *
+ * @param row of `decisions.csv`, where it stands there
+ * @throws {Mistake} on a field that cannot be corrected, and on a coordinate without the other
+ * @example correctionsIn({ value: "gridReference=SP50" }) // => { gridReference: "SP50" }
+ */
+export function correctionsIn({ value, row }: { value: string; row?: number }): RecordDecision["corrections"] {
+  const where = row === undefined ? {} : { file: DECISIONS_FILE, row, field: "value" };
+  const corrections: RecordDecision["corrections"] = {};
   for (const part of value.split(";")) {
     const [field = "", ...rest] = part.split("=");
     const name = CORRECTABLE.find((one) => one === field.trim());
@@ -126,19 +133,16 @@ function correctionsIn({ value, row }: DecisionRow & { row?: number }): Partial<
         `“${part.trim()}”`,
         "is no correction",
         `write one of ${CORRECTABLE.join(", ")} and = and the value`,
-        {
-          file: DECISIONS_FILE,
-          ...(row === undefined ? {} : { row }),
-          field: "value",
-        },
+        where,
       );
     corrections[name] = rest.join("=").trim();
   }
   if ((corrections.decimalLatitude === undefined) !== (corrections.decimalLongitude === undefined))
-    throw new Mistake("a coordinate", "is corrected without the other", "give decimalLatitude and decimalLongitude", {
-      file: DECISIONS_FILE,
-      ...(row === undefined ? {} : { row }),
-      field: "value",
-    });
+    throw new Mistake(
+      "a coordinate",
+      "is corrected without the other",
+      "give decimalLatitude and decimalLongitude",
+      where,
+    );
   return corrections;
 }

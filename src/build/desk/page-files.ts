@@ -16,6 +16,9 @@ const SITE = fileURLToPath(new URL("../../../src/site/", import.meta.url));
 /** Style sheets of the atlas the desk uses, so that it looks like what it is for. */
 const STYLES = ["tokens.css", "base.css", "fonts.css", "tables.css", "pile.css", "ribbon.css", "charts.css"];
 
+/** The desk's own, in the order in which they hold: what is for narrow screens and paper last. */
+const OWN_STYLES = ["desk.css", "ledger.css", "record.css", "rulings.css", "sheets.css", "sizes.css"];
+
 /**
  * The files of the page by their path behind the token: styles, fonts, and the page's modules, which are sent without
  * their types where this is a clone and as they were compiled in the package.
@@ -47,7 +50,7 @@ export function pageFiles(at: string): Map<string, PageFile> {
 
 function shellOf(at: string): string {
   const entry = existsSync(join(PAGE, "main.ts")) ? "main.ts" : "main.js";
-  const sheets = [...STYLES.map((name) => `styles/${name}`), "desk.css"];
+  const sheets = [...STYLES.map((name) => `styles/${name}`), ...OWN_STYLES];
   return readFileSync(join(PAGE, "desk.html"), "utf8")
     .replace("<!-- styles -->", sheets.map((name) => `<link rel="stylesheet" href="${at}${name}">`).join("\n    "))
     .replace("<!-- script -->", `<script type="module" src="${at}${entry}"></script>`);

@@ -1,19 +1,8 @@
 import type { Database } from "../../engine/database.ts";
-import type { Place, PlaceFields, PlacingRules } from "../../records/place.ts";
+import { PLACE_FIELDS, type Place, type PlaceFields, type PlacingRules } from "../../records/place.ts";
 import { placingRules } from "../../records/record-stage.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { type PlaceReading, referenceOf } from "../place-readings.ts";
-
-const FIELDS = [
-  "gridReference",
-  "decimalLatitude",
-  "decimalLongitude",
-  "geodeticDatum",
-  "coordinateUncertaintyInMeters",
-  "easting",
-  "northing",
-  "dataGeneralizations",
-] as const;
 
 /** Where a record would be looked for. */
 interface Mate {
@@ -40,7 +29,7 @@ export async function laySlips(
 ): Promise<void> {
   const rulesOf = placingRules(scheme);
   const found: { record_no: number; companion_no: number; slip: string; proposal: string }[] = [];
-  const query = `SELECT p.record_no, p.companion_no, p.longitude, p.latitude, p.reach_m, s.source, ${FIELDS.map((field) => `trim(s."${field}") AS "${field}"`).join(", ")}
+  const query = `SELECT p.record_no, p.companion_no, p.longitude, p.latitude, p.reach_m, s.source, ${PLACE_FIELDS.map((field) => `trim(s."${field}") AS "${field}"`).join(", ")}
      FROM ${pairs} AS p JOIN stated_records AS s USING (record_no) ORDER BY p.record_no, p.companion_no`;
   await database.batches(query, (columns, size) => {
     for (let index = 0; index < size; index += 1) {

@@ -8,7 +8,8 @@ import { isNameRefusal } from "../../names/match-name.ts";
 import { placingTerritories } from "../../records/record-stage.ts";
 import { statedNumber } from "../../records/stated-number.ts";
 import { casteVocabulary } from "../../scheme/caste-vocabulary.ts";
-import { CORRECTABLE, type Correctable, IDENTIFICATIONS, RULINGS } from "../../scheme/decisions-file.ts";
+import { type Correctable, IDENTIFICATIONS, RULINGS } from "../../scheme/decisions-file.ts";
+import { correctionsIn } from "../../scheme/decisions-in-force.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import type { RulingRequest } from "./answers.ts";
 
@@ -67,17 +68,7 @@ export function refuseUnread(
   if ((ruling === "same as" || ruling === "not the same") && value === "")
     throw new Mistake(ruling, "names no other record", "name its key");
   if (ruling !== "correct") return;
-  for (const part of value.split(";")) {
-    const [field = "", ...rest] = part.split("=");
-    const name = CORRECTABLE.find((one) => one === field.trim());
-    if (name === undefined || rest.length === 0)
-      throw new Mistake(
-        `“${part.trim()}”`,
-        "is no correction",
-        `write one of ${CORRECTABLE.join(", ")} and = and the value`,
-      );
-    READ_AS[name](rest.join("=").trim(), scheme);
-  }
+  for (const [field, text] of Object.entries(correctionsIn({ value }))) READ_AS[field as Correctable](text, scheme);
 }
 
 const READ_AS: Readonly<Record<Correctable, (value: string, scheme: Scheme) => void>> = {
