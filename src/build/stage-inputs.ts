@@ -7,13 +7,22 @@ import type { SourceSetting } from "../scheme/settings.ts";
  * @example readInputs({ ...source, title: "Walks" }) === readInputs({ ...source, title: "Museum" }) // => true
  */
 export function readInputs(source: SourceSetting): string {
-  const { title: _, licence: __, kind: ___, project: ____, aim: _____, target: ______, ...read } = source;
+  const {
+    title: _,
+    licence: __,
+    kind: ___,
+    project: ____,
+    aim: _____,
+    target: ______,
+    mass_event: _______,
+    ...read
+  } = source;
   return JSON.stringify(read);
 }
 
 /** What interpreting depends on beside the rows read: rules of placing and dating, periods, castes, and the checklist's names. */
 export function interpretInputs({ settings, taxa, territories, sites, decisions }: Scheme): string {
-  const { placing, dates, periods, edition, excluded, castes, sources } = settings;
+  const { placing, dates, periods, edition, excluded, castes, range, sources } = settings;
   const names = taxa.map(
     ({
       taxonID,
@@ -33,6 +42,7 @@ export function interpretInputs({ settings, taxa, territories, sites, decisions 
     edition.date,
     excluded,
     castes,
+    range,
     sources.map(readInputs),
     names,
     territories,
@@ -89,13 +99,17 @@ export function reviewInputs({
   ]);
 }
 
-/** What the measures depend on beside the interpreted records: compared periods, the coverage rule, aggregates, land, and which taxa are shown coarser. */
+/** What the measures depend on beside the interpreted records: compared periods, the rules of the measures, classes of sources, aggregates, land, and which taxa are shown coarser. */
 export function measureInputs({ settings, taxa, landSquares, sensitive }: Scheme): string {
-  const { periods, compared, coverage } = settings;
+  const { periods, provisional_years, compared, coverage, season, change, sources } = settings;
   return JSON.stringify([
     periods,
+    provisional_years,
     compared,
     coverage,
+    season,
+    change,
+    sources.map(({ id, kind, aim, target, mass_event }) => [id, kind, aim, target, mass_event]),
     taxa.map(({ taxonID, within }) => [taxonID, within]),
     landSquares,
     sensitive,

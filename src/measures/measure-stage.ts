@@ -6,8 +6,11 @@ import type { PlacingTerritory } from "../records/place.ts";
 import { reasonInWords } from "../records/reasons.ts";
 import { placingTerritories } from "../records/record-stage.ts";
 import type { Scheme } from "../scheme/scheme.ts";
+import type { SourceSetting } from "../scheme/settings.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
+import { tellTrends } from "./change/tell-trends.ts";
 import { generalise } from "./generalise.ts";
+import { fillVisitLists } from "./visit-lists.ts";
 
 /** Tables the measures leave for publishing. */
 export const MEASURE_TABLES = [
@@ -36,6 +39,8 @@ export const MEASURE_TABLES = [
   "tetrad_shares",
   "placing_counts",
   "periods",
+  "trends",
+  "series",
 ] as const;
 
 /**
@@ -51,8 +56,9 @@ export async function measure(
   const territories = placingTerritories(scheme);
   await fillSettings(database, scheme);
   await generalise(database, scheme, territories);
+  await database.run(sqlBeside(import.meta.url, "sightings.sql"));
+  await fillVisitLists(database, scheme);
   for (const file of [
-    "sightings",
     "taxon-squares",
     "coverage",
     "square-states",
@@ -64,6 +70,7 @@ export async function measure(
   ])
     await database.run(sqlBeside(import.meta.url, `${file}.sql`));
   await fillSquarePlaces(database, scheme, territories);
+  await tellTrends(database, scheme);
   await fillAccounting(database, unreadable);
 }
 
@@ -93,7 +100,21 @@ async function fillSettings(database: Database, { checklist, settings, taxa, lan
     grid: (landSquares ?? []).map(({ grid }) => grid),
     square: (landSquares ?? []).map(({ hectad }) => hectad),
   });
+  await fillColumns(database, "source_classes", {
+    source: settings.sources.map(({ id }) => id),
+    class: settings.sources.map(classOf),
+  });
+  const provisional = await database.fill("provisional", { year: "integer" });
+  provisional.add({ year: [...settings.provisional_years] });
+  provisional.done();
   await fillColumns(database, "rules", { minimum_visits: [settings.coverage.minimum_visits] });
+}
+
+/** Class of a source's records: how they came about, as far as it bears on what was not recorded. */
+function classOf({ kind, aim, mass_event }: SourceSetting): string {
+  if (kind === "specimen" || kind === "literature") return "lot";
+  if (aim === "target species") return "targeted";
+  return mass_event ? "mass_event" : "everyday";
 }
 
 async function fillColumns(

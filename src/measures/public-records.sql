@@ -38,7 +38,7 @@ FROM settled;
 CREATE OR REPLACE VIEW public_records AS
 SELECT
   r.record_no, r.source, r.recorder, r.kind_id, r.taxon_id, r.first_day, r.last_day, r.first_year, r.last_year, r.period,
-  r.third, r.present, r.status, r.reason,
+  r.third, r.present, r.complete, r.established, r.status, r.reason,
   g.coarseness IS NOT NULL AS generalised,
   CASE WHEN g.coarseness IS NULL THEN r.territory ELSE q.territory END AS territory,
   CASE WHEN g.coarseness IS NULL THEN r.grid ELSE g.grid END AS grid,

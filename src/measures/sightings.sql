@@ -1,12 +1,14 @@
 -- Used records as the measures need them, and the visits they make.
 -- A visit is one place (1 km square, or the record's own square where it is coarser), one day, one recorder or party;
 -- a record whose date spans more than a day makes no visit. Non-detections make visits and no squares.
--- In: public_records. Out: sightings (one row a used record), visits, visit_squares, square_territories, visits_by_period,
+-- A sighting's class is that of its source (everyday, mass_event, targeted, lot); it is provisional where its last year is.
+-- In: public_records, source_classes (source, class), provisional (year). Out: sightings (one row a used record), visits, visit_squares, square_territories, visits_by_period,
 -- tetrad_shares, placing_counts, atlas_totals.
 CREATE OR REPLACE TABLE visits AS
 SELECT row_number() OVER (ORDER BY visit_place, first_day, recorder) AS visit, *
 FROM (
-  SELECT visit_place, first_day, recorder, any_value(period) AS period, any_value(third) AS third, any_value(first_year) AS year
+  SELECT visit_place, first_day, recorder, min(period) AS period, min(third) AS third, min(first_year) AS year,
+    bool_or(generalised) AS generalised
   FROM public_records
   WHERE status = 'used' AND first_day = last_day AND visit_place <> ''
   GROUP BY visit_place, first_day, recorder
@@ -15,8 +17,11 @@ FROM (
 CREATE OR REPLACE TABLE sightings AS
 SELECT
   r.record_no, r.taxon_id, r.present, r.period, r.third, r.first_year, r.last_year, r.kind_id, r.source,
-  r.territory, r.grid, r.hectad, r.tetrad, r.hectad_reason, r.tetrad_reason, r.generalised, v.visit
+  r.territory, r.grid, r.hectad, r.tetrad, r.hectad_reason, r.tetrad_reason, r.generalised, r.complete, r.established,
+  r.visit_day AS day, c.class, y.year IS NOT NULL AS provisional, v.visit
 FROM (SELECT *, CASE WHEN first_day = last_day THEN first_day END AS visit_day FROM public_records WHERE status = 'used') AS r
+JOIN source_classes AS c ON c.source = r.source
+LEFT JOIN provisional AS y ON y.year = r.last_year
 LEFT JOIN visits AS v ON v.visit_place = r.visit_place AND v.first_day = r.visit_day AND v.recorder = r.recorder;
 
 CREATE OR REPLACE TABLE visit_squares AS

@@ -119,11 +119,24 @@ function readStatus(text: string, count: number | undefined, problems: Occurrenc
 function exclusionOf(basis: string, fields: OccurrenceFields, settings: OccurrenceSettings): string | undefined {
   const bases = settings.excludedBases.map(plainKey);
   if (basis !== "" && bases.includes(plainKey(basis))) return `basisOfRecord ${basis}`;
-  const excluded = settings.excludedEstablishment.map(plainKey);
+  return establishmentAmong(fields, settings.excludedEstablishment);
+}
+
+/**
+ * The term of establishment of a record that is among some values, with its value as written; undefined where none is.
+ * Spelling with or without spaces and capitals makes no difference.
+ *
+ * @example establishmentAmong({ degreeOfEstablishment: "Casual (category C0)" }, ["casual"]) // "degreeOfEstablishment Casual"
+ */
+export function establishmentAmong(
+  fields: Pick<OccurrenceFields, "degreeOfEstablishment" | "establishmentMeans">,
+  values: readonly string[],
+): string | undefined {
+  const sought = values.map(plainKey);
   for (const term of ["degreeOfEstablishment", "establishmentMeans"] as const) {
     // Some sources write the label with its category: "captive (category B1)".
     const value = cleanName(fields[term] ?? "").replace(/ ?\(.*\)$/, "");
-    if (value !== "" && excluded.includes(plainKey(value))) return `${term} ${value}`;
+    if (value !== "" && sought.includes(plainKey(value))) return `${term} ${value}`;
   }
   return undefined;
 }

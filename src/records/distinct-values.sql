@@ -20,6 +20,6 @@ CREATE OR REPLACE TABLE kind_texts AS
 SELECT row_number() OVER () AS kind_id, *
 FROM (
   SELECT DISTINCT "lifeStage", sex, caste, "individualCount", "occurrenceStatus", "basisOfRecord",
-    "establishmentMeans", "degreeOfEstablishment"
+    "establishmentMeans", "degreeOfEstablishment", "isTaxonomicScopeFullyReported"
   FROM stated_records
 );

@@ -1,6 +1,6 @@
 import type { Database } from "../engine/database.ts";
 import { type CasteProblem, type CasteVocabulary, readCaste } from "../names/caste.ts";
-import { type OccurrenceProblem, readOccurrence } from "../names/occurrence.ts";
+import { establishmentAmong, type OccurrenceProblem, readOccurrence } from "../names/occurrence.ts";
 import { casteVocabulary } from "../scheme/caste-vocabulary.ts";
 import type { Settings } from "../scheme/settings.ts";
 import type { Severity } from "./finding.ts";
@@ -15,6 +15,7 @@ const FIELDS = [
   "basisOfRecord",
   "establishmentMeans",
   "degreeOfEstablishment",
+  "isTaxonomicScopeFullyReported",
 ] as const;
 type KindField = (typeof FIELDS)[number];
 
@@ -33,9 +34,13 @@ const CASTE: Record<CasteProblem["code"], [Severity, string]> = {
   unread_words: ["note", "add the word to castes in the settings if it means one"],
 };
 
+/** What a list writes that reports all taxa of the group that were met. */
+const DECLARED = /^\s*(true|t|yes|y|1)\s*$/i;
+
 /**
  * Interprets every distinct kind of occurrence of `kind_texts` once and fills the tables `kinds`, `kind_castes`
- * (one row a caste of a kind; `not_stated` where nothing is said) and `kind_notes`.
+ * (one row a caste of a kind; `not_stated` where nothing is said) and `kind_notes`. A kind is `complete` where the record
+ * declares its list to be, and `established` unless its terms of establishment are among range.not_established.
  */
 export async function interpretKinds(database: Database, settings: Settings): Promise<void> {
   const kinds = await database.fill("kinds", {
@@ -43,6 +48,8 @@ export async function interpretKinds(database: Database, settings: Settings): Pr
     refused: "text",
     present: "boolean",
     castes: "text",
+    complete: "boolean",
+    established: "boolean",
   });
   const castes = { kind_id: [] as number[], caste: [] as string[], individuals: [] as (number | null)[] };
   const notes = await NoteRows.open(database, "kind_notes", "kind_id");
@@ -55,6 +62,8 @@ export async function interpretKinds(database: Database, settings: Settings): Pr
         refused: [] as (string | null)[],
         present: [] as boolean[],
         castes: [] as string[],
+        complete: [] as boolean[],
+        established: [] as boolean[],
       };
       for (let index = 0; index < size; index += 1) {
         const id = Number(columns["kind_id"]?.[index]);
@@ -66,6 +75,8 @@ export async function interpretKinds(database: Database, settings: Settings): Pr
         rows.kind_id.push(id);
         rows.refused.push(kind.refused);
         rows.present.push(kind.present);
+        rows.complete.push(DECLARED.test(fields.isTaxonomicScopeFullyReported));
+        rows.established.push(establishmentAmong(fields, settings.range.not_established) === undefined);
         rows.castes.push(
           kind.castes
             .map(({ caste }) => caste)

@@ -28,4 +28,5 @@ JOIN name_texts AS n
 JOIN kind_texts AS k
   ON k."lifeStage" = r."lifeStage" AND k.sex = r.sex AND k.caste = r.caste AND k."individualCount" = r."individualCount"
   AND k."occurrenceStatus" = r."occurrenceStatus" AND k."basisOfRecord" = r."basisOfRecord"
-  AND k."establishmentMeans" = r."establishmentMeans" AND k."degreeOfEstablishment" = r."degreeOfEstablishment";
+  AND k."establishmentMeans" = r."establishmentMeans" AND k."degreeOfEstablishment" = r."degreeOfEstablishment"
+  AND k."isTaxonomicScopeFullyReported" = r."isTaxonomicScopeFullyReported";

@@ -1,6 +1,7 @@
 /** The contract of `atlas.yaml`: every setting of a scheme, with its default and what it does. */
 import { z } from "zod";
 import { CheckSettings } from "./check-settings.ts";
+import { ChangeSettings, CoverageSettings, RangeSettings, SeasonSettings } from "./measure-settings.ts";
 import { identifier, relativePath } from "./setting-kinds.ts";
 import { SourceSetting } from "./source-setting.ts";
 
@@ -69,16 +70,7 @@ export const Settings = z.strictObject({
     .optional()
     .describe("the two periods of the maps; first and last where not given"),
   provisional_years: z.array(calendarYear).default([]).describe("years still incomplete, drawn hatched"),
-  coverage: z
-    .strictObject({
-      minimum_visits: z
-        .int()
-        .min(1)
-        .default(3)
-        .describe("visits with records of other taxa that make a square covered in a period"),
-    })
-    .default({ minimum_visits: 3 })
-    .describe("when a square counts as looked at"),
+  coverage: CoverageSettings.prefault({}).describe("when a square counts as looked at"),
   placing: z
     .strictObject({
       minimum_overlap: z
@@ -101,24 +93,9 @@ export const Settings = z.strictObject({
     })
     .default({ interval_end: "inclusive" })
     .describe("how dates are read"),
-  season: z
-    .strictObject({
-      minimum_visits: z.int().min(0).default(30).describe("thirds of a month with fewer visits are drawn open"),
-    })
-    .default({ minimum_visits: 30 })
-    .describe("of the charts of flight periods"),
-  change: z
-    .strictObject({
-      minimum_comparable_squares: z.int().min(1).default(20).describe("with fewer, change is not judged"),
-      minimum_tetrad_share: z
-        .number()
-        .min(0)
-        .max(1)
-        .default(0.5)
-        .describe("share of each period's records that must be good to 2 km before change at 2 km is judged"),
-    })
-    .default({ minimum_comparable_squares: 20, minimum_tetrad_share: 0.5 })
-    .describe("when change may be judged"),
+  season: SeasonSettings.prefault({}).describe("of flight periods"),
+  change: ChangeSettings.prefault({}).describe("when change may be judged, and by which method"),
+  range: RangeSettings.prefault({}).describe("of the area a taxon lives in"),
   recorders: z
     .strictObject({
       acknowledged: z

@@ -145,5 +145,11 @@ export const SourceSetting = z.strictObject({
     .default("all species")
     .describe("what the recorders set out to record"),
   target: z.string().default("").describe("taxonID the survey looks for, with aim: target species"),
+  mass_event: z
+    .boolean()
+    .default(false)
+    .describe(
+      "true for a count week and the like, when many people record in a few days; change is shown without it too",
+    ),
 });
 export type SourceSetting = z.infer<typeof SourceSetting>;

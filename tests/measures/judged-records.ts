@@ -3,6 +3,7 @@ import fc from "fast-check";
 import type { Database } from "../../src/engine/database.ts";
 import { measure } from "../../src/measures/measure-stage.ts";
 import { buildChecklist } from "../../src/names/checklist.ts";
+import { ChangeSettings, RangeSettings, SeasonSettings } from "../../src/scheme/measure-settings.ts";
 import type { Scheme } from "../../src/scheme/scheme.ts";
 import type { SensitiveRow } from "../../src/scheme/sensitive-list.ts";
 
@@ -33,6 +34,12 @@ export interface RecordRow extends PlaceRow, TimeRow {
   present: boolean;
   kind_id: number;
   recorder: string;
+  /** Whether its list is declared complete; no unless given. */
+  complete?: boolean;
+  /** Whether it counts for range and change; yes unless given. */
+  established?: boolean;
+  /** Source: walks, pictures, survey, week or museum; walks unless given. */
+  source?: string;
   status: "used" | "held" | "not used";
 }
 
@@ -42,12 +49,23 @@ export interface Rules {
   periods: { id: string; from: number | null; to: number }[];
   compared: [number, number] | null;
   minimumVisits: number;
+  /** Years that are still incomplete; none unless given. */
+  provisionalYears?: number[];
 }
 
 /** Castes of the kinds of record, by kind. */
 export const KINDS: readonly (readonly string[])[] = [["not_stated"], ["queen"], ["queen", "worker"], ["male"]];
 
 const DAY = 86_400_000;
+
+/** One source of each class. */
+const SOURCES = [
+  { id: "walks", kind: "field", aim: "all species", target: "", mass_event: false },
+  { id: "pictures", kind: "photograph", aim: "all species", target: "", mass_event: false },
+  { id: "survey", kind: "field", aim: "target species", target: "a", mass_event: false },
+  { id: "week", kind: "field", aim: "all species", target: "", mass_event: true },
+  { id: "museum", kind: "specimen", aim: "all species", target: "", mass_event: false },
+];
 
 /** Day number of a date such as "1995-06-11": days since 1970-01-01, by the language's own calendar. */
 export function day(date: string): number {
@@ -152,13 +170,17 @@ export async function measureRows(
     last_year: integer,
     period: integer,
     third: integer,
+    complete: "boolean",
+    established: "boolean",
   } as const;
   const filler = await database.fill("records", columns);
   const rows = records.map((record, index) => ({
     ...record,
     record_no: index + 2,
     reason: record.status === "used" ? "used" : "name_unknown",
-    source: "walks",
+    source: record.source ?? "walks",
+    complete: record.complete ?? false,
+    established: record.established ?? true,
     tetrad_at_half: record.tetrad,
     in_disguise: false,
     near_line: false,
@@ -180,7 +202,7 @@ export async function measureRows(
 
 /** What the measures read of a scheme: checklist, periods, rule, territories. */
 function schemeOf(
-  { within, periods, compared, minimumVisits }: Rules,
+  { within, periods, compared, minimumVisits, provisionalYears }: Rules,
   sensitive: readonly Partial<SensitiveRow>[],
 ): Scheme {
   const taxa = Object.entries(within).map(([taxonID, above]) => ({ taxonID, within: above }));
@@ -188,6 +210,11 @@ function schemeOf(
     periods,
     ...(compared === null ? {} : { compared: compared.map((index) => periods[index]?.id) }),
     coverage: { minimum_visits: minimumVisits },
+    season: SeasonSettings.parse({}),
+    change: ChangeSettings.parse({}),
+    range: RangeSettings.parse({}),
+    provisional_years: provisionalYears ?? [],
+    sources: SOURCES,
     castes: ["queen", "worker", "male"].map((id) => ({ id, label: id, words: [id] })),
   };
   const checklist = buildChecklist(

@@ -1,0 +1,71 @@
+import type { ColumnType, Database } from "../../engine/database.ts";
+import type { Scheme } from "../../scheme/scheme.ts";
+import { comparedPeriods } from "../../scheme/settings-agree.ts";
+import { EVIDENCE_SETS, laySet } from "./evidence-sets.ts";
+import type { SeriesPoint, TellChange, Trend } from "./trend.ts";
+
+/** The methods, in the order their lines are shown. */
+const METHODS: readonly TellChange[] = [];
+
+const TREND_COLUMNS: Readonly<Record<keyof Trend, ColumnType>> = {
+  taxon_id: "text",
+  method: "text",
+  evidence_set: "text",
+  from_period: "integer",
+  to_period: "integer",
+  n_from: "integer",
+  n_to: "integer",
+  n: "integer",
+  estimate: "double",
+  low: "double",
+  high: "double",
+  judged: "boolean",
+  reason: "text",
+};
+
+const SERIES_COLUMNS: Readonly<Record<keyof SeriesPoint, ColumnType>> = {
+  taxon_id: "text",
+  method: "text",
+  unit: "text",
+  time: "integer",
+  n: "integer",
+  estimate: "double",
+  low: "double",
+  high: "double",
+  provisional: "boolean",
+};
+
+/**
+ * Fills `trends`, what each method says of each taxon between each two periods from each set of evidence, and `series`.
+ * Both are empty in an atlas of one period.
+ */
+export async function tellTrends(database: Database, scheme: Scheme): Promise<void> {
+  const pairs = pairsOfPeriods(scheme);
+  const trends: Trend[] = [];
+  for (const set of pairs.length === 0 ? [] : EVIDENCE_SETS) {
+    await laySet(database, set);
+    for (const method of METHODS) trends.push(...(await method({ database, scheme, set, pairs })));
+  }
+  await fillRows(database, "trends", TREND_COLUMNS, trends);
+  await fillRows<SeriesPoint>(database, "series", SERIES_COLUMNS, []);
+}
+
+/** The compared pair first, then each period with the one after it. */
+function pairsOfPeriods({ settings }: Scheme): [number, number][] {
+  const compared = comparedPeriods(settings);
+  if (compared === null) return [];
+  const next = settings.periods.slice(1).map((_, index): [number, number] => [index, index + 1]);
+  return [compared, ...next.filter(([from, to]) => from !== compared[0] || to !== compared[1])];
+}
+
+async function fillRows<Row extends object>(
+  database: Database,
+  table: string,
+  columns: Readonly<Record<keyof Row & string, ColumnType>>,
+  rows: readonly Row[],
+): Promise<void> {
+  const filler = await database.fill(table, columns);
+  const names = Object.keys(columns) as (keyof Row & string)[];
+  filler.add(Object.fromEntries(names.map((name) => [name, rows.map((row) => row[name] as string | number | null)])));
+  filler.done();
+}

@@ -1,0 +1,91 @@
+/** Squares, their taxa, change and effort. */
+import {
+  number,
+  ofPeriod,
+  PERIOD,
+  type PublishedTable,
+  periodId,
+  SQUARE,
+  SQUARE_KEY,
+  TAXON,
+  TAXON_KEY,
+  text,
+  whole,
+  year,
+  yes,
+} from "./fields.ts";
+
+export const SQUARES_TABLES: readonly PublishedTable[] = [
+  {
+    name: "squares",
+    title: "Squares",
+    description: "Every square that has records, and every 10 km square with land where the scheme has a list of them.",
+    fields: [
+      ...SQUARE,
+      text("crs", "coordinate system of easting and northing"),
+      whole("easting_sw", "easting of the south-west corner in metres"),
+      whole("northing_sw", "northing of the south-west corner in metres"),
+      number("centre_latitude", "WGS84 latitude of the centre in degrees"),
+      number("centre_longitude", "WGS84 longitude of the centre in degrees"),
+      yes("on_land", "in the scheme's list of squares with land; true without such a list"),
+    ],
+    primaryKey: ["grid", "square"],
+    foreignKeys: [],
+    query:
+      "SELECT territory, grid, resolution_m, square, crs, easting AS easting_sw, northing AS northing_sw, round(latitude, 6) AS centre_latitude, round(longitude, 6) AS centre_longitude, on_land FROM square_places",
+    order: "resolution_m DESC, grid, square",
+  },
+  {
+    name: "taxon_squares",
+    title: "Squares of each species",
+    description:
+      "Records and visits of each taxon by square and period. A blank square is not an absence: see square_effort.",
+    fields: [
+      TAXON,
+      ...SQUARE,
+      PERIOD,
+      whole("records", "used records"),
+      whole("visits", "visits with a record; a record whose date spans days makes none"),
+      year(
+        "first_year",
+        "earliest year of a record in the period; a record known only to be before a year has that year",
+      ),
+      year("last_year", "latest year of a record in the period"),
+    ],
+    primaryKey: ["taxon_id", "grid", "square", "period"],
+    foreignKeys: [TAXON_KEY, SQUARE_KEY],
+    query: `SELECT t.taxon_id, t.territory, t.grid, t.resolution_m, t.square, ${periodId("period")}, t.records, t.visits, t.first_year, t.last_year
+      FROM taxon_squares AS t ${ofPeriod("t")}`,
+  },
+  {
+    name: "taxon_changes",
+    title: "Change of each square",
+    description:
+      "State of each recorded square between the compared periods. Only squares covered in both by records of other taxa are retained, gained or lost; lost means not refound, never extinct.",
+    fields: [
+      TAXON,
+      ...SQUARE,
+      text("state", "retained, gained, lost, not_comparable_since or not_comparable_before"),
+      yes("covered_before", "covered in the earlier period by records of other taxa"),
+      yes("covered_since", "covered in the later period by records of other taxa"),
+    ],
+    primaryKey: ["taxon_id", "grid", "square"],
+    foreignKeys: [TAXON_KEY, SQUARE_KEY],
+    query:
+      "SELECT taxon_id, territory, grid, resolution_m, square, state, covered_from AS covered_before, covered_to AS covered_since FROM square_states WHERE state IS NOT NULL",
+  },
+  {
+    name: "square_effort",
+    title: "Recording effort",
+    description: "Records and visits to the whole group by square and period: read every species' squares beside it.",
+    fields: [
+      ...SQUARE,
+      PERIOD,
+      whole("records", "used records of any taxon, non-detections too"),
+      whole("visits", "visits: one place, one day, one recorder or party"),
+    ],
+    primaryKey: ["grid", "square", "period"],
+    foreignKeys: [SQUARE_KEY],
+    query: `SELECT e.territory, e.grid, e.resolution_m, e.square, ${periodId("period")}, e.records, e.visits FROM square_effort AS e ${ofPeriod("e")}`,
+  },
+];
