@@ -8,8 +8,18 @@ import type { Scheme } from "../scheme/scheme.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import { accountingFile } from "./accounting-file.ts";
 import { atlasFile } from "./atlas-file.ts";
-import { AccountingFile, AtlasFile, DownloadsFile, PageFile, SquareFile, SquaresFile, TaxonFile } from "./contracts.ts";
+import {
+  AccountingFile,
+  AtlasFile,
+  DownloadsFile,
+  FiguresFile,
+  PageFile,
+  SquareFile,
+  SquaresFile,
+  TaxonFile,
+} from "./contracts.ts";
 import { writeDownloads } from "./downloads.ts";
+import { figuresOf, gatherFigures } from "./figures/gather-figures.ts";
 import { writeMapFolder } from "./map-folder.ts";
 import { renderMarkdown } from "./markdown.ts";
 import { gatherMeasured } from "./measured.ts";
@@ -57,7 +67,7 @@ export async function publish(
     }),
   );
   const squares = await squareFiles(database, scheme, names, measured);
-  for (const part of ["taxa", "squares", "pages"]) mkdirSync(join(folder, part), { recursive: true });
+  for (const part of ["taxa", "figures", "squares", "pages"]) mkdirSync(join(folder, part), { recursive: true });
   write(folder, "atlas.json", AtlasFile, atlas);
   write(folder, "accounting.json", AccountingFile, accounting);
   write(folder, "downloads.json", DownloadsFile, { edition: settings.edition.id, files });
@@ -65,6 +75,9 @@ export async function publish(
     squares: squares.map(({ taxa_list: _, tetrads: __, years: ___, ...summary }) => summary),
   });
   for (const taxon of taxa) write(folder, `taxa/${taxon.slug}.json`, TaxonFile, taxon);
+  const figures = await gatherFigures(database, scheme);
+  for (const { slug, taxon_id } of taxa)
+    write(folder, `figures/${slug}.json`, FiguresFile, { taxon_id, slug, ...figuresOf(figures, taxon_id) });
   for (const square of squares) write(folder, `squares/${square.slug}.json`, SquareFile, square);
   for (const page of scheme.pages) write(folder, `pages/${page.slug}.json`, PageFile, pageFile(page));
   copyBasemap(scheme, folder);

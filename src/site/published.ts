@@ -6,6 +6,7 @@ import {
   AccountingFile,
   AtlasFile,
   DownloadsFile,
+  FiguresFile,
   PageFile,
   SquareFile,
   SquaresFile,
@@ -68,6 +69,11 @@ export const downloads = once("downloads.json", DownloadsFile);
 /** One taxon, read anew each time. @throws when the file is missing @example taxon("red-tailed").hectads // 1379 */
 export function taxon(slug: string): TaxonFile {
   return read(`taxa/${slug}.json`, TaxonFile);
+}
+
+/** Every statistic of one taxon, read anew each time. @example figures("red-tailed").trends.length // 28 */
+export function figures(slug: string): FiguresFile {
+  return read(`figures/${slug}.json`, FiguresFile);
 }
 
 /** One hectad, read anew each time: thousands of them must not stay in memory. @example square("nz27").taxa_all // 10 */

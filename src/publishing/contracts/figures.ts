@@ -1,0 +1,11 @@
+/** The figures of one taxon: every statistic with its number of records or squares, its interval, and when it is silent. */
+import { z } from "zod";
+import { SeriesRow, TrendRow } from "./trends.ts";
+
+export const FiguresFile = z.strictObject({
+  taxon_id: z.string(),
+  slug: z.string(),
+  trends: z.array(TrendRow),
+  series: z.array(SeriesRow),
+});
+export type FiguresFile = z.infer<typeof FiguresFile>;

@@ -1,0 +1,165 @@
+/** One taxon: in lists, and in its own file. */
+import { z } from "zod";
+import { count, year } from "./number-kinds.ts";
+
+/** How coarse records are shown on purpose; `in part` where only some are. */
+export const GeneralisedTo = z.enum(["none", "in part", "2 km", "10 km", "withheld"]);
+export type GeneralisedTo = z.infer<typeof GeneralisedTo>;
+
+/** One entry of the scheme's list of sensitive taxa, as it bears on a taxon. */
+export const ShownCoarser = z.strictObject({
+  of: z.string().describe("name of the member of the group it is about; empty where it is about the taxon itself"),
+  level: z.enum(["2 km", "10 km", "withheld"]),
+  whole: z.boolean().describe("whether it is about the taxon's every record"),
+  scope: z.string().describe("which records it is about, in words; empty for all"),
+  reason: z.string().describe("in the list's words"),
+  review_date: z.string(),
+});
+export type ShownCoarser = z.infer<typeof ShownCoarser>;
+
+/** What a reader needs of a taxon in lists: names, place in the list, headline numbers. */
+export const TaxonSummary = z.strictObject({
+  taxon_id: z.string(),
+  slug: z.string().describe("lower-case ASCII, used in addresses"),
+  scientific_name: z.string(),
+  vernacular_name: z.string().describe("in the atlas's language; the scientific name where there is none"),
+  short_name: z.string().describe("vernacular name without the group's word, for narrow lists"),
+  is_aggregate: z.boolean(),
+  lead: z.string().describe("one sentence from the account, or empty"),
+  generalised_to: GeneralisedTo,
+  records: count,
+  hectads: count.describe("10 km squares with a record of any date"),
+  hectads_latest: count.describe("10 km squares with a record in the latest period"),
+  tetrads_latest: count,
+  first_year: year.nullable(),
+  last_year: year.nullable(),
+  change: z
+    .lazy(() => ChangeRow)
+    .nullable()
+    .describe("10 km, whole atlas, earliest compared period to latest; null with one period"),
+  season: z.array(count).length(36).describe("dated records of all castes in thirds of the month, from 1–10 January"),
+  hectad_codes_latest: z.array(z.string()).describe("for the small map"),
+  first_seen: z.string().nullable().describe("the 'what you see first' group of the checklist, if any"),
+});
+export type TaxonSummary = z.infer<typeof TaxonSummary>;
+
+/**
+ * Squares of one taxon compared between two periods, at one resolution, in one territory or in "all".
+ * net = gained − lost. Only squares covered in both periods by records of other taxa count.
+ */
+export const ChangeRow = z.strictObject({
+  resolution_m: z.union([z.literal(10_000), z.literal(2_000)]),
+  territory: z.string().describe("territory id, or all"),
+  from_period: z.string(),
+  to_period: z.string(),
+  comparable: count.describe("squares covered in both periods where the taxon was recorded in either"),
+  retained: count,
+  gained: count,
+  lost: count,
+  net: z.int(),
+  net_percent: z.number().nullable().describe("net as % of retained + lost; null below 20 comparable squares"),
+  interval_low: z.int().nullable(),
+  interval_high: z.int().nullable().describe("95 % interval of net; null where it cannot be judged"),
+  recorded_both_not_covered: count.describe(
+    "found in both periods, outside the coverage rule: shown, not in the figures",
+  ),
+  not_comparable_since: count.describe("recorded in the later period only, not covered in both"),
+  not_comparable_before: count,
+  covered_both_no_record: count,
+  covered_one_no_record: count,
+  covered_neither: count.describe("land squares nobody visited included"),
+  judged: z.boolean(),
+  reason: z.string().describe("empty, or why it cannot be judged"),
+});
+export type ChangeRow = z.infer<typeof ChangeRow>;
+
+/** State of one square for one taxon between two periods. */
+export const SquareState = z.enum([
+  "retained",
+  "gained",
+  "lost",
+  "not_comparable_since",
+  "not_comparable_before",
+  "recorded",
+]);
+export type SquareState = z.infer<typeof SquareState>;
+
+/** One square of one taxon. `recorded` is the only state in a one-period atlas and for records outside every period. */
+export const TaxonSquare = z.strictObject({
+  square: z.string(),
+  state: SquareState,
+  covered: z.array(z.boolean()).describe("by other taxa, one flag a period in the atlas's order"),
+  records: z.array(count).describe("one number a period"),
+  visits: z.array(count),
+  first_year: year.nullable(),
+  last_year: year.nullable(),
+});
+export type TaxonSquare = z.infer<typeof TaxonSquare>;
+
+/** Key character of a taxon, as `characters.csv`. Empty strings mean "all". */
+export const Character = z.strictObject({
+  castes: z.array(z.string()).describe("castes the character holds for; empty means all"),
+  form: z.string().describe("age or colour form; empty means the usual one"),
+  part: z.string().describe("body part id of the scheme's body plan, or coat, size, face length …"),
+  state: z.string().describe("a colour or mark; 'absent' and 'varies' too"),
+  note: z.string(),
+  reliability: z.enum(["settles", "supports", "misleads"]),
+  evidence: z.string().describe("sight, photograph, specimen: what can show it"),
+});
+export type Character = z.infer<typeof Character>;
+
+/** Records of one caste in thirds of the month; visits on which that caste was recorded. */
+export const SeasonRow = z.strictObject({
+  caste: z.string().describe("caste id, or not_stated"),
+  label: z.string(),
+  records: z.array(count).length(36),
+  visits: z.array(count).length(36),
+  total: count.describe("records of this caste with a date short enough"),
+  left_out: count.describe("records of this caste whose date is too vague for a third of a month"),
+});
+export type SeasonRow = z.infer<typeof SeasonRow>;
+
+export const AccountSection = z.strictObject({ id: z.string(), title: z.string(), html: z.string() });
+export type AccountSection = z.infer<typeof AccountSection>;
+
+/** A look-alike inside the atlas (slug) or outside the group (name only). */
+export const LookAlike = z.strictObject({ slug: z.string().nullable(), name: z.string(), difference: z.string() });
+
+export const TaxonFile = TaxonSummary.omit({ hectad_codes_latest: true }).extend({
+  authorship: z.string(),
+  rank: z.string(),
+  subgenus: z.string(),
+  other_names: z
+    .array(z.strictObject({ name: z.string(), language: z.string() }))
+    .describe("vernacular names in other languages"),
+  synonyms: z.array(z.string()),
+  members: z.array(z.string()).describe("slugs of taxa in this aggregate"),
+  within: z.array(z.string()).describe("slugs of aggregates that hold this taxon"),
+  castes: z.array(z.string()),
+  sizes: z.array(
+    z.strictObject({
+      caste: z.string(),
+      label: z.string(),
+      millimetres: z.tuple([z.number(), z.number()]),
+      note: z.string(),
+    }),
+  ),
+  evidence_needed: z.string().describe("what a record needs, in words"),
+  account: z.array(AccountSection).describe("sections know, habitat, when, where and others, HTML without scripts"),
+  look_alikes: z.array(LookAlike),
+  characters: z.array(Character),
+  squares: z.strictObject({ "10000": z.array(TaxonSquare), "2000": z.array(TaxonSquare) }),
+  /** Hectads not recorded for the taxon but short of coverage, for the hatch: codes covered in one period only, by which. */
+  uncovered: z.strictObject({
+    neither: z.array(z.string()),
+    later_only: z.array(z.string()),
+    earlier_only: z.array(z.string()),
+  }),
+  change: z.array(ChangeRow),
+  season_by_caste: z.array(SeasonRow),
+  years: z.array(z.strictObject({ year, records: count, visits: count })),
+  shown_coarser: z.array(ShownCoarser),
+  not_on_map: z.array(z.strictObject({ resolution_m: z.int(), reason: z.string(), records: count })),
+  downloads: z.array(z.strictObject({ path: z.string(), title: z.string(), rows: count, bytes: count })),
+});
+export type TaxonFile = z.infer<typeof TaxonFile>;

@@ -1,0 +1,36 @@
+/** What each method says of how a taxon changes. */
+import { z } from "zod";
+import { count } from "./number-kinds.ts";
+
+export const TrendMethod = z.enum(["squares_compared", "relative_change", "local_frequency", "reporting_rate"]);
+export type TrendMethod = z.infer<typeof TrendMethod>;
+
+/** One method, between two periods, from one part of the evidence; `src/measures/change/trend.ts` says what each means. */
+export const TrendRow = z.strictObject({
+  method: TrendMethod,
+  evidence_set: z.string().describe("main, or what was put in or left out"),
+  from_period: z.string(),
+  to_period: z.string(),
+  n_from: count,
+  n_to: count,
+  n: count,
+  estimate: z.number().nullable(),
+  low: z.number().nullable(),
+  high: z.number().nullable().describe("95 % interval"),
+  judged: z.boolean(),
+  reason: z.string().describe("empty, or why the method is not applicable"),
+});
+export type TrendRow = z.infer<typeof TrendRow>;
+
+/** One point of a series by period or year. */
+export const SeriesRow = z.strictObject({
+  method: TrendMethod,
+  unit: z.enum(["period", "year"]),
+  time: z.string().describe("period id or year"),
+  n: count,
+  estimate: z.number().nullable(),
+  low: z.number().nullable(),
+  high: z.number().nullable(),
+  provisional: z.boolean(),
+});
+export type SeriesRow = z.infer<typeof SeriesRow>;

@@ -1,0 +1,20 @@
+import type { Database } from "../../engine/database.ts";
+import type { Scheme } from "../../scheme/scheme.ts";
+import type { FiguresFile } from "../contracts.ts";
+import { seriesRows, trendRows } from "./trend-figures.ts";
+
+type Part = Exclude<keyof FiguresFile, "taxon_id" | "slug">;
+
+/** The figures of all taxa, by part and taxon. */
+export type Figures = { [Name in Part]: ReadonlyMap<string, FiguresFile[Name]> };
+
+/** Gathers the figures of all taxa from the measure tables, each table read once. */
+export async function gatherFigures(database: Database, scheme: Scheme): Promise<Figures> {
+  return { trends: await trendRows(database, scheme), series: await seriesRows(database, scheme) };
+}
+
+/** The figures of one taxon; a part without rows is empty. */
+export function figuresOf(figures: Figures, taxonId: string): Omit<FiguresFile, "taxon_id" | "slug"> {
+  const parts = Object.entries(figures).map(([name, rows]) => [name, rows.get(taxonId) ?? []]);
+  return Object.fromEntries(parts) as Omit<FiguresFile, "taxon_id" | "slug">;
+}
