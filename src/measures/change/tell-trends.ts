@@ -41,13 +41,18 @@ const SERIES_COLUMNS: Readonly<Record<keyof SeriesPoint, ColumnType>> = {
  */
 export async function tellTrends(database: Database, scheme: Scheme): Promise<void> {
   const pairs = pairsOfPeriods(scheme);
-  const trends: Trend[] = [];
+  const trends: Trend[][] = [];
+  const series: SeriesPoint[][] = [];
   for (const set of pairs.length === 0 ? [] : EVIDENCE_SETS) {
     await laySet(database, set);
-    for (const method of METHODS) trends.push(...(await method({ database, scheme, set, pairs })));
+    for (const method of METHODS) {
+      const told = await method({ database, scheme, set, pairs });
+      trends.push(told.trends);
+      if (set === EVIDENCE_SETS[0]) series.push(told.series);
+    }
   }
-  await fillRows(database, "trends", TREND_COLUMNS, trends);
-  await fillRows<SeriesPoint>(database, "series", SERIES_COLUMNS, []);
+  await fillRows(database, "trends", TREND_COLUMNS, trends.flat());
+  await fillRows(database, "series", SERIES_COLUMNS, series.flat());
 }
 
 /** The compared pair first, then each period with the one after it. */

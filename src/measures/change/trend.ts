@@ -57,8 +57,14 @@ export interface TrendContext {
   pairs: readonly (readonly [from: number, to: number])[];
 }
 
-/** A method of telling change: pure but for what it reads of the database. */
-export type TellChange = (context: TrendContext) => Promise<Trend[]>;
+/** What a method says: a trend of every taxon for every pair, and its series; series of all sets but the first are not kept. */
+export interface Told {
+  trends: Trend[];
+  series: SeriesPoint[];
+}
+
+/** A method of telling change: pure but for what it reads of the database. It need work out series in the set "main" only. */
+export type TellChange = (context: TrendContext) => Promise<Told>;
 
 /**
  * What a trend says of its direction: its interval leaves 0 out above or below, or holds it. Null where not judged.
