@@ -1,0 +1,16 @@
+/** One figure as a row of a table. */
+export interface FigureRow {
+  readonly name: string;
+  /** Small words under the name. */
+  readonly note?: string;
+  /** In words, with its sign; empty where the method is silent. */
+  readonly estimate: string;
+  /** In words; empty where there is none. */
+  readonly interval: string;
+  /** Why the method is not applicable; empty where it speaks. */
+  readonly reason: string;
+  /** What the figure rests on; null where a number has no meaning for it. */
+  readonly counts: readonly (number | null)[];
+  /** What the figure says, in a word or two. */
+  readonly says?: string;
+}
