@@ -9,12 +9,14 @@ import {
   AccountingFile,
   AtlasFile,
   DownloadsFile,
+  FiguresFile,
   PageFile,
   SquareFile,
   SquaresFile,
   TaxonFile,
 } from "../../src/publishing/contracts.ts";
 import { ACCOUNTING, atlasFile, DOWNLOADS } from "./published/atlas.ts";
+import { figuresFile } from "./published/figures.ts";
 import { FIXTURE_TAXA } from "./published/fixture-taxa.ts";
 import { stream } from "./published/numbers.ts";
 import type { FixtureShape } from "./published/shape.ts";
@@ -51,8 +53,9 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
     mkdirSync(path.dirname(file), { recursive: true });
     writeFileSync(file, "invented\n");
   };
-  for (const { file } of taxa) {
+  for (const [index, { file }] of taxa.entries()) {
     write(`taxa/${file.slug}.json`, TaxonFile, file);
+    write(`figures/${file.slug}.json`, FiguresFile, figuresFile(file, two, index));
     for (const { path: name } of file.downloads) download(name);
   }
   write("squares.json", SquaresFile, { squares: hectads });

@@ -1,0 +1,84 @@
+import type { FiguresFile, SeriesRow, TaxonFile, TrendMethod, TrendRow } from "../../../src/publishing/contracts.ts";
+
+const SETS = [
+  "main",
+  "complete_lists",
+  "with_provisional_years",
+  "without_lots",
+  "without_mass_events",
+  "without_single_species_lists",
+  "without_targeted",
+];
+
+/** What each line says: estimate and half of its interval, or why it is silent. */
+type Lines = Readonly<Record<TrendMethod, readonly [estimate: number, half: number] | string>>;
+
+const FEW_TAXA = "the group has 24 taxa; 30 are needed";
+const FEW_LISTS = "12 complete lists in the earlier period; 100 are needed";
+
+/** One atlas shows every case: all agree, two disagree, one silent, none speaks, the uncorrected line alone, no direction. */
+const CASES: readonly Lines[] = [
+  { squares_compared: [14, 5], relative_change: [1.2, 0.7], local_frequency: [38, 21], reporting_rate: [24, 12] },
+  { squares_compared: [22, 6], relative_change: [-0.9, 0.6], local_frequency: [-18, 9], reporting_rate: [3, 14] },
+  { squares_compared: [-12, 8], relative_change: [-1.1, 0.8], local_frequency: [-31, 13], reporting_rate: FEW_LISTS },
+  {
+    squares_compared: "14 comparable squares; 20 are needed",
+    relative_change: FEW_TAXA,
+    local_frequency: "the group has 24 taxa; 50 are needed",
+    reporting_rate: FEW_LISTS,
+  },
+  {
+    squares_compared: [31, 11],
+    relative_change: FEW_TAXA,
+    local_frequency: "the group has 24 taxa; 50 are needed",
+    reporting_rate: FEW_LISTS,
+  },
+  { squares_compared: [2, 6], relative_change: [0.1, 0.6], local_frequency: [-4, 15], reporting_rate: [5, 11] },
+];
+
+/**
+ * Figures of an invented taxon; an atlas of one period has no trend and no series.
+ *
+ * @param index picks the case, so that six taxa show all
+ */
+export function figuresFile({ taxon_id, slug }: TaxonFile, two: boolean, index: number): FiguresFile {
+  const lines = CASES[index % CASES.length] as Lines;
+  return { taxon_id, slug, trends: two ? trendsOf(lines) : [], series: two ? seriesOf(lines) : [] };
+}
+
+function trendsOf(lines: Lines): TrendRow[] {
+  return SETS.flatMap((evidence_set, set) =>
+    Object.entries(lines).map(([method, said]) => trend(method as TrendMethod, evidence_set, said, set)),
+  );
+}
+
+function trend(method: TrendMethod, evidence_set: string, said: Lines[TrendMethod], set: number): TrendRow {
+  const [n_from, n_to, n] = [640 - 30 * set, 820 - 30 * set, 910 - 40 * set];
+  const row = { method, evidence_set, from_period: "p1", to_period: "p2", n_from, n_to, n };
+  if (typeof said === "string") return { ...row, estimate: null, low: null, high: null, judged: false, reason: said };
+  // The fourth set moves every line across 0, so that a page shows what a figure hangs on.
+  const estimate = Math.round(said[0] * (set === 3 ? -0.4 : 1 - set / 20) * 100) / 100;
+  return { ...row, estimate, low: estimate - said[1], high: estimate + said[1], judged: true, reason: "" };
+}
+
+function seriesOf(lines: Lines): SeriesRow[] {
+  const rate = lines.reporting_rate;
+  const points = (unit: "period" | "year", times: readonly string[]) =>
+    times.map((time, index): SeriesRow => {
+      const estimate = 20 + index / 3 + 4 * Math.sin(index * 2.3);
+      const few = index === 2;
+      return {
+        method: unit === "year" ? "reporting_rate" : "local_frequency",
+        unit,
+        time,
+        n: few ? 12 : 90 + 11 * index,
+        estimate: few ? null : estimate,
+        low: few ? null : estimate - 6,
+        high: few ? null : estimate + 6,
+        provisional: time === "2024",
+      };
+    });
+  if (typeof rate === "string") return [];
+  const years = Array.from({ length: 35 }, (_, index) => String(1990 + index));
+  return [...points("period", ["p1", "p2"]), ...points("year", years)];
+}
