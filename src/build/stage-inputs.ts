@@ -22,7 +22,7 @@ export function readInputs(source: SourceSetting): string {
 
 /** What interpreting depends on beside the rows read: rules of placing and dating, periods, castes, and the checklist's names. */
 export function interpretInputs({ settings, taxa, territories, sites, decisions }: Scheme): string {
-  const { placing, dates, periods, edition, excluded, castes, range, sources } = settings;
+  const { placing, dates, periods, edition, excluded, castes, range, surroundings, sources } = settings;
   const names = taxa.map(
     ({
       taxonID,
@@ -43,6 +43,7 @@ export function interpretInputs({ settings, taxa, territories, sites, decisions 
     excluded,
     castes,
     range,
+    surroundings.kinds,
     sources.map(readInputs),
     names,
     territories,
@@ -101,7 +102,7 @@ export function reviewInputs({
 
 /** What the measures depend on beside the interpreted records: compared periods, the rules of the measures, classes of sources, aggregates, land, and which taxa are shown coarser. */
 export function measureInputs({ settings, taxa, landSquares, sensitive }: Scheme): string {
-  const { periods, provisional_years, compared, coverage, season, change, sources } = settings;
+  const { periods, provisional_years, compared, coverage, season, change, surroundings, sources } = settings;
   return JSON.stringify([
     periods,
     provisional_years,
@@ -109,6 +110,7 @@ export function measureInputs({ settings, taxa, landSquares, sensitive }: Scheme
     coverage,
     season,
     change,
+    surroundings,
     sources.map(({ id, kind, aim, target, mass_event }) => [id, kind, aim, target, mass_event]),
     taxa.map(({ taxonID, within }) => [taxonID, within]),
     landSquares,

@@ -8,8 +8,10 @@ import { placingTerritories } from "../records/record-stage.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
+import { EVIDENCE_SETS, type EvidenceSet } from "./change/evidence-sets.ts";
 import { tellTrends } from "./change/tell-trends.ts";
 import { generalise } from "./generalise.ts";
+import { measureUse } from "./surroundings/measure-use.ts";
 import { fillVisitLists } from "./visit-lists.ts";
 
 /** Tables the measures leave for publishing. */
@@ -39,6 +41,7 @@ export const MEASURE_TABLES = [
   "tetrad_shares",
   "placing_counts",
   "periods",
+  "surroundings_use",
   "trends",
   "series",
 ] as const;
@@ -47,11 +50,13 @@ export const MEASURE_TABLES = [
  * Computes every measure from the judged records. Needs the tables of the record stage; leaves those of MEASURE_TABLES.
  *
  * @param unreadable rows of each source that could not be read at all: they are part of its accounting
+ * @param sets sets of evidence that trends are told from, the headline one first
  */
 export async function measure(
   database: Database,
   scheme: Scheme,
   unreadable: ReadonlyMap<string, number>,
+  sets: readonly EvidenceSet[] = EVIDENCE_SETS,
 ): Promise<void> {
   const territories = placingTerritories(scheme);
   await fillSettings(database, scheme);
@@ -70,7 +75,8 @@ export async function measure(
   ])
     await database.run(sqlBeside(import.meta.url, `${file}.sql`));
   await fillSquarePlaces(database, scheme, territories);
-  await tellTrends(database, scheme);
+  await measureUse(database, scheme);
+  await tellTrends(database, scheme, sets);
   await fillAccounting(database, unreadable);
 }
 

@@ -57,6 +57,7 @@ const TITLES: Readonly<Record<string, string>> = Object.freeze({
   name_infraspecific_set_aside: "subspecies that is not in the checklist",
   name_strict_sense: "name in the strict sense",
   name_authorship_differs: "author's year differs from the checklist's",
+  surroundings_not_read: "habitat, flower or nest site the settings do not know",
   place_slip: "place one slip away from where it would be looked for",
   day_and_month_exchanged: "day and month may be exchanged",
   odd_row_in_list: "row differs from both its neighbours",

@@ -1,5 +1,5 @@
 -- Every finding about a record as a row: from the dictionaries' notes, and from checks that need several records.
--- In: record_keys, twins, id_disputes, files and the *_notes tables. Out: findings (record_no, file, row, field, value, check_name, severity, message, way_out, proposal).
+-- In: record_keys, surrounding_notes, twins, id_disputes, files and the *_notes tables. Out: findings (record_no, file, row, field, value, check_name, severity, message, way_out, proposal).
 CREATE OR REPLACE TABLE findings AS
 WITH noted AS (
   SELECT r.record_no, r.file_id, o.check_name, o.severity, o.field, o.value, o.message, o.way_out, o.proposal
@@ -17,6 +17,11 @@ WITH noted AS (
   SELECT r.record_no, r.file_id, 'impossible_caste', 'blocks', 'caste', c.caste,
     'is a caste this taxon does not have', 'correct the caste or the name', ''
   FROM record_keys AS r JOIN impossible_castes AS c USING (name_id, kind_id)
+  UNION ALL
+  SELECT n.record_no, r.file_id, 'surroundings_not_read', 'note', n.field, n.value,
+    CASE n.records WHEN 1 THEN 'one record says so' ELSE n.records || ' records say so' END || '; no term of the settings has this word',
+    'add the word to surroundings in the settings if it means a term', ''
+  FROM surrounding_notes AS n JOIN record_keys AS r USING (record_no)
   UNION ALL
   -- Once a source, with its first such record: which reading is right is a question about the source.
   SELECT min(r.record_no), min_by(r.file_id, r.record_no), 'date_interval_end', 'note', 'eventDate', min_by(d.otherwise, r.record_no),

@@ -15,6 +15,7 @@ import { interpretDates } from "./interpret-dates.ts";
 import { interpretKinds } from "./interpret-kinds.ts";
 import { interpretNames } from "./interpret-names.ts";
 import { interpretPlaces } from "./interpret-places.ts";
+import { interpretSurroundings } from "./interpret-surroundings.ts";
 import { isOnGrid } from "./on-grid.ts";
 import type { PlacingRules, PlacingTerritory } from "./place.ts";
 import { layTogether, type ReadFile } from "./raw-records.ts";
@@ -28,6 +29,7 @@ export const RECORD_TABLES = [
   "names",
   "kinds",
   "kind_castes",
+  "record_surroundings",
   "twins",
   "findings",
 ] as const;
@@ -38,6 +40,9 @@ const PASSING_TABLES = [
   "date_texts",
   "name_texts",
   "kind_texts",
+  "surrounding_texts",
+  "surrounding_terms",
+  "surrounding_unread",
   "keyed_records",
   "judged_records",
   "id_members",
@@ -71,6 +76,7 @@ export async function interpretRecords(
   await interpretDates(database, datingRules(scheme));
   await interpretNames(database, scheme.checklist);
   await interpretKinds(database, scheme.settings);
+  await interpretSurroundings(database, scheme.settings);
   await fillTaxonCastes(database, scheme);
   tell(3, 6);
   await run("keyed-records.sql");

@@ -4,6 +4,7 @@ import { CheckSettings } from "./check-settings.ts";
 import { ChangeSettings, CoverageSettings, RangeSettings, SeasonSettings } from "./measure-settings.ts";
 import { identifier, relativePath } from "./setting-kinds.ts";
 import { SourceSetting } from "./source-setting.ts";
+import { SurroundingsSettings } from "./surroundings-settings.ts";
 
 export { RECORD_FIELDS, type RecordField } from "./source-setting.ts";
 export { SourceSetting };
@@ -164,6 +165,9 @@ export const Settings = z.strictObject({
     )
     .default([])
     .describe("stages, sexes and castes that are told apart, and the words records use for them"),
+  surroundings: SurroundingsSettings.prefault({}).describe(
+    "habitats, flowers visited, nest sites and hosts that records state",
+  ),
   first_seen: z
     .array(
       z.strictObject({

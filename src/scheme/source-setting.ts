@@ -5,7 +5,7 @@ import { identifier, relativePath } from "./setting-kinds.ts";
 /**
  * Columns a record can have; the names are Darwin Core's (and, for complete lists, its Humboldt extension's) where there
  * is one. `viceCounty`, `evidence` and `partSeen` are our own: the recorder's stated region, what the identification
- * rests on (sight, photograph, specimen), and the body part that was looked at.
+ * rests on (sight, photograph, specimen), and the body part that was looked at; so are `flowerVisited`, `nestSite` and `host`.
  */
 export const RECORD_FIELDS = [
   "occurrenceID",
@@ -66,6 +66,11 @@ export const RECORD_FIELDS = [
   "degreeOfEstablishment",
   "samplingProtocol",
   "isTaxonomicScopeFullyReported",
+  "habitat",
+  "flowerVisited",
+  "nestSite",
+  "host",
+  "associatedTaxa",
   "dataGeneralizations",
   "informationWithheld",
   "license",

@@ -6,6 +6,7 @@ import { buildChecklist } from "../../src/names/checklist.ts";
 import { ChangeSettings, RangeSettings, SeasonSettings } from "../../src/scheme/measure-settings.ts";
 import type { Scheme } from "../../src/scheme/scheme.ts";
 import type { SensitiveRow } from "../../src/scheme/sensitive-list.ts";
+import { SurroundingsSettings } from "../../src/scheme/surroundings-settings.ts";
 
 /** Where a record is, as placing gives it. */
 export interface PlaceRow {
@@ -38,6 +39,8 @@ export interface RecordRow extends PlaceRow, TimeRow {
   complete?: boolean;
   /** Whether it counts for range and change; yes unless given. */
   established?: boolean;
+  /** Habitats it states; none unless given. */
+  habitats?: readonly string[];
   /** Source: walks, pictures, survey, week or museum; walks unless given. */
   source?: string;
   status: "used" | "held" | "not used";
@@ -196,6 +199,16 @@ export async function measureRows(
     individuals: castes.map(() => null),
   });
   kinds.done();
+  const surroundings = records.flatMap(({ habitats = [] }, index) =>
+    habitats.map((term) => [index + 2, term] as const),
+  );
+  const stated = await database.fill("record_surroundings", { record_no: integer, kind: text, term: text });
+  stated.add({
+    record_no: surroundings.map(([record]) => record),
+    kind: surroundings.map(() => "habitat"),
+    term: surroundings.map(([, term]) => term),
+  });
+  stated.done();
   await measure(database, schemeOf(rules, sensitive), new Map());
   await database.run(ALL_STATES);
 }
@@ -213,6 +226,7 @@ function schemeOf(
     season: SeasonSettings.parse({}),
     change: ChangeSettings.parse({}),
     range: RangeSettings.parse({}),
+    surroundings: SurroundingsSettings.parse({}),
     provisional_years: provisionalYears ?? [],
     sources: SOURCES,
     castes: ["queen", "worker", "male"].map((id) => ({ id, label: id, words: [id] })),
