@@ -1,7 +1,7 @@
 import type { ColumnType, Database } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { comparedPeriods } from "../../scheme/settings-agree.ts";
-import { EVIDENCE_SETS, laySet } from "./evidence-sets.ts";
+import { EVIDENCE_SETS, type EvidenceSet, laySet } from "./evidence-sets.ts";
 import type { SeriesPoint, TellChange, Trend } from "./trend.ts";
 
 /** The methods, in the order their lines are shown. */
@@ -38,17 +38,23 @@ const SERIES_COLUMNS: Readonly<Record<keyof SeriesPoint, ColumnType>> = {
 /**
  * Fills `trends`, what each method says of each taxon between each two periods from each set of evidence, and `series`.
  * Both are empty in an atlas of one period.
+ *
+ * @param sets the sets to tell them from, the headline one first
  */
-export async function tellTrends(database: Database, scheme: Scheme): Promise<void> {
+export async function tellTrends(
+  database: Database,
+  scheme: Scheme,
+  sets: readonly EvidenceSet[] = EVIDENCE_SETS,
+): Promise<void> {
   const pairs = pairsOfPeriods(scheme);
   const trends: Trend[][] = [];
   const series: SeriesPoint[][] = [];
-  for (const set of pairs.length === 0 ? [] : EVIDENCE_SETS) {
+  for (const set of pairs.length === 0 ? [] : sets) {
     await laySet(database, set);
     for (const method of METHODS) {
       const told = await method({ database, scheme, set, pairs });
       trends.push(told.trends);
-      if (set === EVIDENCE_SETS[0]) series.push(told.series);
+      if (set === sets[0]) series.push(told.series);
     }
   }
   await fillRows(database, "trends", TREND_COLUMNS, trends.flat());
