@@ -9,7 +9,6 @@ import type { Scheme } from "../scheme/scheme.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import { EVIDENCE_SETS, type EvidenceSet } from "./change/evidence-sets.ts";
-import { EVIDENCE_SETS, type EvidenceSet } from "./change/evidence-sets.ts";
 import { tellTrends } from "./change/tell-trends.ts";
 import { generalise } from "./generalise.ts";
 import { measureUse } from "./surroundings/measure-use.ts";
