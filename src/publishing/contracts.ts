@@ -7,6 +7,7 @@
  *   figures/<slug>.json  FiguresFile     one taxon: every statistic with its n, interval and reason to be silent
  *   squares.json          SquaresFile     every hectad that is on land or has been visited
  *   squares/<slug>.json   SquareFile      one hectad: its taxa, visits, tetrads
+ *   known-truth.json      KnownTruthFile  what the methods of change say where the truth is known, and so may claim
  *   accounting.json       AccountingFile  what became of each record, by source and reason
  *   downloads.json        DownloadsFile   the files for researchers, with fields, rows, bytes, SHA-256
  *   pages/<slug>.json     PageFile        the scheme's own pages
@@ -16,6 +17,7 @@
 export * from "./contracts/accounting.ts";
 export * from "./contracts/atlas.ts";
 export * from "./contracts/figures.ts";
+export * from "./contracts/known-truth.ts";
 export * from "./contracts/number-kinds.ts";
 export * from "./contracts/squares.ts";
 export * from "./contracts/taxon.ts";

@@ -13,6 +13,7 @@ import {
   AtlasFile,
   DownloadsFile,
   FiguresFile,
+  KnownTruthFile,
   PageFile,
   SquareFile,
   SquaresFile,
@@ -20,6 +21,7 @@ import {
 } from "./contracts.ts";
 import { writeDownloads } from "./downloads.ts";
 import { figuresOf, gatherFigures } from "./figures/gather-figures.ts";
+import { knownTruthFile } from "./known-truth-file.ts";
 import { writeMapFolder } from "./map-folder.ts";
 import { renderMarkdown } from "./markdown.ts";
 import { gatherMeasured } from "./measured.ts";
@@ -69,6 +71,7 @@ export async function publish(
   const squares = await squareFiles(database, scheme, names, measured);
   for (const part of ["taxa", "figures", "squares", "pages"]) mkdirSync(join(folder, part), { recursive: true });
   write(folder, "atlas.json", AtlasFile, atlas);
+  write(folder, "known-truth.json", KnownTruthFile, knownTruthFile());
   write(folder, "accounting.json", AccountingFile, accounting);
   write(folder, "downloads.json", DownloadsFile, { edition: settings.edition.id, files });
   write(folder, "squares.json", SquaresFile, {

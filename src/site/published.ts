@@ -7,6 +7,7 @@ import {
   AtlasFile,
   DownloadsFile,
   FiguresFile,
+  KnownTruthFile,
   PageFile,
   SquareFile,
   SquaresFile,
@@ -62,6 +63,9 @@ export const squares = once("squares.json", SquaresFile);
 
 /** What became of each record. Read once a build. @example accounting().read // 118402 */
 export const accounting = once("accounting.json", AccountingFile);
+
+/** What each method says where the truth is known, and may claim. Read once a build. @example knownTruth().claims.length // 4 */
+export const knownTruth = once("known-truth.json", KnownTruthFile);
 
 /** The files for researchers. Read once a build. @example downloads().edition // "2025.1" */
 export const downloads = once("downloads.json", DownloadsFile);

@@ -10,6 +10,7 @@ import {
   AtlasFile,
   DownloadsFile,
   FiguresFile,
+  KnownTruthFile,
   PageFile,
   SquareFile,
   SquaresFile,
@@ -18,6 +19,7 @@ import {
 import { ACCOUNTING, atlasFile, DOWNLOADS } from "./published/atlas.ts";
 import { figuresFile } from "./published/figures.ts";
 import { FIXTURE_TAXA } from "./published/fixture-taxa.ts";
+import { KNOWN_TRUTH } from "./published/known-truth.ts";
 import { stream } from "./published/numbers.ts";
 import type { FixtureShape } from "./published/shape.ts";
 
@@ -68,6 +70,7 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
         taxa.map(({ file }) => file),
       ),
     );
+  write("known-truth.json", KnownTruthFile, KNOWN_TRUTH);
   write("accounting.json", AccountingFile, ACCOUNTING);
   write("downloads.json", DownloadsFile, DOWNLOADS);
   write("pages/about.json", PageFile, {
