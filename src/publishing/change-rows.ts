@@ -1,4 +1,4 @@
-import { netChangeInterval } from "../measures/net-change.ts";
+import { inWholeSquares, netChangeInterval } from "../measures/net-change.ts";
 import type { ChangeRow } from "./contracts.ts";
 import type { ChangeCounts } from "./measured.ts";
 
@@ -23,7 +23,7 @@ export function changeRow(counts: ChangeCounts, rules: JudgingRules, hidden = ""
   const comparable = retained + gained + lost;
   const reason = hidden || whyNotJudged(counts, comparable, rules);
   const judged = reason === "";
-  const [low, high] = judged ? netChangeInterval(gained, lost) : [null, null];
+  const [low, high] = judged ? inWholeSquares(netChangeInterval(counts)) : [null, null];
   const before = retained + lost;
   return {
     resolution_m,

@@ -1,87 +1,52 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { netChangeInterval } from "../../src/measures/net-change.ts";
-
-/**
- * Wilson score intervals of gained / (gained + lost), by statsmodels 0.15.0 under Python 3.11, from
- *
- *   from statsmodels.stats.proportion import proportion_confint
- *   proportion_confint(gained, gained + lost, alpha=0.05, method="wilson")
- *
- * rounded to nine places: [gained, lost, low, high].
- */
-const WILSON: readonly [gained: number, lost: number, low: number, high: number][] = [
-  [189, 90, 0.620478018, 0.72954139],
-  [1, 0, 0.206549314, 1.0],
-  [0, 1, 0.0, 0.793450686],
-  [5, 5, 0.236593091, 0.763406909],
-  [12, 3, 0.548145513, 0.929524507],
-  [40, 61, 0.306154234, 0.493543326],
-  [300, 280, 0.47659445, 0.557661425],
-  [1, 9, 0.017876213, 0.404150027],
-  [0, 25, 0.0, 0.133192251],
-  [7, 2, 0.452588969, 0.936774893],
-];
+import { exactSplitChance } from "../../src/measures/binomial.ts";
+import { inWholeSquares, netChangeInterval, netPercent, turnoverPercent } from "../../src/measures/net-change.ts";
+import reference from "../reference/shares-of-two.json" with { type: "json" };
 
 const squares = fc.nat(20_000);
-
-/**
- * Wilson's limits as the two roots of his equation, (p − share)² = z² p (1 − p) / n, found by bisection on each side
- * of the share: the definition itself (1927, equation 3), not its solved form.
- */
-function rootsOfWilson(gained: number, lost: number): [low: number, high: number] {
-  const n = gained + lost;
-  const share = gained / n;
-  const inside = (p: number) => (p - share) ** 2 <= (1.959963984540054 ** 2 * p * (1 - p)) / n;
-  const edge = (from: number, to: number) => {
-    let [near, far] = [from, to];
-    for (let step = 0; step < 200; step += 1) {
-      const middle = (near + far) / 2;
-      if (inside(middle)) near = middle;
-      else far = middle;
-    }
-    return near;
-  };
-  const middle = (share + 1.92 / n) / (1 + 3.84 / n);
-  return [edge(middle, 0), edge(middle, 1)];
-}
+const compared = fc.record({ retained: fc.nat(4000), gained: fc.nat(4000), lost: fc.nat(4000) });
 
 describe("netChangeInterval", () => {
-  it("is the example of its docstring", () => {
-    expect(netChangeInterval(189, 90)).toEqual([67, 129]);
-  });
-
-  it.each(WILSON)(
-    "is the score interval of the share gained, in squares, outwards: %i gained, %i lost",
-    (gained, lost, low, high) => {
+  it.each(reference.rows as number[][])(
+    "is scipy's exact interval of the share gained, in squares: %i gained, %i lost",
+    (gained = 0, lost = 0, low = Number.NaN, high = Number.NaN) => {
       const net = (share: number) => (gained + lost) * (2 * share - 1);
-      // Nine places of a share are 1e-6 of a square here, and no limit lies nearer to a whole number but 0 and 1 themselves.
-      expect(netChangeInterval(gained, lost)).toEqual([Math.floor(net(low) + 1e-6), Math.ceil(net(high) - 1e-6)]);
+      const [from, to] = netChangeInterval({ retained: 20_000, gained, lost });
+      // 1e-9 of a share, times twice the squares that changed.
+      const tolerance = 2e-9 * (gained + lost);
+      expect(Math.abs(from - net(low))).toBeLessThan(tolerance);
+      expect(Math.abs(to - net(high))).toBeLessThan(tolerance);
     },
   );
 
-  it("solves Wilson's own equation", () => {
+  it("is the example of its docstring, and leaves 0 out there as McNemar's exact test does: R 4.2, p 0.04703103", () => {
+    expect(netChangeInterval({ retained: 40, gained: 25, lost: 12 }).map((limit) => limit.toFixed(3))).toEqual([
+      "0.159",
+      "23.670",
+    ]);
+    expect(exactSplitChance(25, 12).toFixed(8)).toBe("0.04703103");
+  });
+
+  it("leaves 0 out exactly where the exact test of McNemar is below 5 %, in whole squares too", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 3000 }), fc.integer({ min: 1, max: 3000 }), (gained, lost) => {
-        const [low, high] = netChangeInterval(gained, lost);
-        const [from, to] = rootsOfWilson(gained, lost).map((share) => (gained + lost) * (2 * share - 1)) as [
-          number,
-          number,
-        ];
-        // Rounded outwards to whole squares: within one square outside, never inside (1e-6 for the bisection).
-        expect(low).toBeLessThanOrEqual(from + 1e-6);
-        expect(low).toBeGreaterThan(from - 1 - 1e-6);
-        expect(high).toBeGreaterThanOrEqual(to - 1e-6);
-        expect(high).toBeLessThan(to + 1 + 1e-6);
+      fc.property(fc.nat(400), fc.nat(400), (gained, lost) => {
+        const [low, high] = netChangeInterval({ retained: 20_000, gained, lost });
+        const [from, to] = inWholeSquares([low, high]);
+        const chance = exactSplitChance(gained, lost);
+        expect(low > 0 || high < 0).toBe(chance < 0.05);
+        expect(from > 0 || to < 0).toBe(chance < 0.05);
       }),
+      { numRuns: 1000 },
     );
   });
 
   it("is [0, 0] where nothing changed, and never minus zero", () => {
-    expect(netChangeInterval(0, 0)).toEqual([0, 0]);
+    expect(netChangeInterval({ retained: 5, gained: 0, lost: 0 })).toEqual([0, 0]);
     fc.assert(
       fc.property(squares, squares, (gained, lost) => {
-        expect(netChangeInterval(gained, lost).some((end) => Object.is(end, -0))).toBe(false);
+        const interval = netChangeInterval({ retained: 20_000, gained, lost });
+        expect([...interval, ...inWholeSquares(interval)].some((end) => Object.is(end, -0))).toBe(false);
       }),
     );
   });
@@ -89,10 +54,9 @@ describe("netChangeInterval", () => {
   it("holds the net change, and no more squares than changed", () => {
     fc.assert(
       fc.property(squares, squares, (gained, lost) => {
-        const [low, high] = netChangeInterval(gained, lost);
-        expect([-(gained + lost), low, gained - lost, high, gained + lost]).toEqual(
-          [-(gained + lost), low, gained - lost, high, gained + lost].toSorted((one, other) => one - other),
-        );
+        const [low, high] = netChangeInterval({ retained: 20_000, gained, lost });
+        const order = [-(gained + lost), low, gained - lost, high, gained + lost];
+        expect(order).toEqual(order.toSorted((one, other) => one - other));
       }),
     );
   });
@@ -100,42 +64,60 @@ describe("netChangeInterval", () => {
   it("turns round when gains and losses change places", () => {
     fc.assert(
       fc.property(squares, squares, (gained, lost) => {
-        const [low, high] = netChangeInterval(gained, lost);
-        expect(netChangeInterval(lost, gained)).toEqual([0 - high, 0 - low]);
+        const [low, high] = netChangeInterval({ retained: 20_000, gained, lost });
+        const [from, to] = netChangeInterval({ retained: 20_000, gained: lost, lost: gained });
+        // The inverse of the beta distribution is found in steps: 1e-9 of a share on either side.
+        expect(Math.abs(from + high) + Math.abs(to + low)).toBeLessThan(4e-9 * (gained + lost) + 1e-12);
       }),
     );
   });
 
-  it("widens in squares and narrows as a share when the same shares come from more squares", () => {
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 1, max: 500 }),
-        fc.integer({ min: 1, max: 500 }),
-        fc.integer({ min: 2, max: 9 }),
-        (gained, lost, times) => {
-          const width = ([low, high]: [number, number]) => high - low;
-          const [once, more] = [
-            width(netChangeInterval(gained, lost)),
-            width(netChangeInterval(times * gained, times * lost)),
-          ];
-          // 2: both ends are rounded outwards by less than a square.
-          expect(more).toBeGreaterThan(once - 2);
-          expect(more / times).toBeLessThan(once + 2 / times);
-        },
-      ),
-    );
+  it("covers the true share at least as often as it says: exact sums over the binomial distribution", () => {
+    for (const changed of [5, 20, 60, 200])
+      for (let share = 0.05; share < 0.96; share += 0.03) expect(coverage(changed, share)).toBeGreaterThanOrEqual(0.95);
+  });
+});
+
+describe("inWholeSquares", () => {
+  it("rounds outwards, but not onto 0", () => {
+    expect(inWholeSquares([66.46, 129.41])).toEqual([66, 130]);
+    expect(inWholeSquares([0.159, 23.67])).toEqual([1, 24]);
+    expect(inWholeSquares([-23.67, -0.159])).toEqual([-24, -1]);
+    expect(inWholeSquares([-0.2, 0.2])).toEqual([-1, 1]);
+  });
+});
+
+describe("netPercent and turnoverPercent", () => {
+  it("are by hand: of 20 squares, 12 found in both, 3 newly found, 5 not refound", () => {
+    // net (3 − 5) / (12 + 5); turnover (3 + 5) / 20, exact interval of 8 in 20 by scipy 1.17.1's
+    // binomtest(8, 20).proportion_ci(0.95, "exact"): 0.191190061, 0.639457413.
+    const parts = { retained: 12, gained: 3, lost: 5 };
+    expect(netPercent(parts)?.estimate).toBeCloseTo(-200 / 17, 12);
+    const turnover = turnoverPercent(parts);
+    expect(turnover?.estimate).toBe(40);
+    expect(turnover?.low).toBeCloseTo(19.1190061, 6);
+    expect(turnover?.high).toBeCloseTo(63.9457413, 6);
   });
 
-  it("covers the true share about as often as it says: exact sums over the binomial distribution", () => {
-    for (const changed of [20, 60, 200]) {
-      const shares = Array.from({ length: 91 }, (_, index) => 0.05 + index / 100);
-      const covered = shares.map((share) => coverage(changed, share));
-      const mean = covered.reduce((sum, one) => sum + one, 0) / covered.length;
-      // Nominal 0.95; Brown, Cai & DasGupta (2001, Statist. Sci. 16:101–133) find it near that on average, with dips.
-      expect(mean).toBeGreaterThan(0.945);
-      expect(mean).toBeLessThan(0.98);
-      expect(Math.min(...covered)).toBeGreaterThan(0.9);
-    }
+  it("are silent where there is nothing to divide by", () => {
+    expect(netPercent({ retained: 0, gained: 9, lost: 0 })).toBeNull();
+    expect(turnoverPercent({ retained: 0, gained: 0, lost: 0 })).toBeNull();
+  });
+
+  it("hold their estimate, turnover between 0 and 100 %, net at least −100 %", () => {
+    fc.assert(
+      fc.property(compared, (parts) => {
+        for (const [figure, least, most] of [
+          [netPercent(parts), -100, Number.POSITIVE_INFINITY],
+          [turnoverPercent(parts), 0, 100],
+        ] as const) {
+          if (figure === null) continue;
+          const order = [least, figure.low, figure.estimate, figure.high, most];
+          // Where all or nothing changed a limit is the estimate itself, but for the last bit.
+          order.slice(1).forEach((end, index) => expect(end).toBeGreaterThanOrEqual((order[index] ?? 0) - 1e-9));
+        }
+      }),
+    );
   });
 });
 
@@ -144,7 +126,7 @@ function coverage(changed: number, share: number): number {
   let chance = (1 - share) ** changed;
   let sum = 0;
   for (let gained = 0; gained <= changed; gained += 1) {
-    const [low, high] = netChangeInterval(gained, changed - gained);
+    const [low, high] = netChangeInterval({ retained: 200, gained, lost: changed - gained });
     const truth = changed * (2 * share - 1);
     if (low <= truth && truth <= high) sum += chance;
     chance *= ((changed - gained) / (gained + 1)) * (share / (1 - share));
