@@ -4,11 +4,13 @@ import { casteCells } from "../castes-as-written.ts";
 import { type Outing, spreadOverYears } from "../effort.ts";
 import { writtenName } from "../names-as-written.ts";
 import { type Spot, writtenReference } from "../places-as-written.ts";
-import type { Random } from "../random.ts";
+import { type Random, saltOf } from "../random.ts";
 import { remark, typedKey } from "../remarks.ts";
 import { meet, type Sighting } from "../sightings.ts";
 import { fillYears, numbered, PLAIN_FORM, type Row, type Source } from "../source.ts";
 import { SPECIES } from "../species.ts";
+import type { Surroundings } from "../surroundings.ts";
+import { writtenFlower, writtenHabitat } from "../surroundings-as-written.ts";
 
 /** Lists of several species from one place and day, with references of mixed precision. */
 export const walks: Source = {
@@ -24,6 +26,8 @@ export const walks: Source = {
     "caste",
     "individualCount",
     "locality",
+    "habitat",
+    "flowerVisited",
     "occurrenceRemarks",
   ],
   form: PLAIN_FORM,
@@ -33,7 +37,8 @@ export const walks: Source = {
     const rows = fillYears(spreadOverYears(count, 1990, 2024, 2.7), (year) => {
       const outing = world.effort.walk(year, random);
       const met = meet(world, outing.tetrad, outing.day, outing.hours, random).filter((one) => isWritten(one, random));
-      return rowsOfWalk(outing, met, random);
+      const place = world.places[outing.tetrad.index] as Surroundings;
+      return rowsOfWalk(outing, met, writtenHabitat(place, keyOf(outing)), random);
     });
     rows.forEach((row, i) => {
       row.cells["occurrenceID"] = numbered("walk", i);
@@ -47,7 +52,11 @@ function isWritten({ species }: Sighting, random: Random): boolean {
   return random.chance((SPECIES[species]?.common ?? 0) > 3 ? 0.86 : 0.95);
 }
 
-function rowsOfWalk(outing: Outing, met: readonly Sighting[], random: Random): Row[] {
+function keyOf({ recorder, tetrad, day }: Outing): number {
+  return saltOf(`${recorder.key} ${tetrad.index} ${day}`);
+}
+
+function rowsOfWalk(outing: Outing, met: readonly Sighting[], habitat: string, random: Random): Row[] {
   const { recorder, site, day, tetrad } = outing;
   const size = precision(recorder.exact, partsOf(day).year, random);
   const middle = met[0];
@@ -71,6 +80,8 @@ function rowsOfWalk(outing: Outing, met: readonly Sighting[], random: Random): R
           caste,
           individualCount: count,
           locality,
+          habitat,
+          flowerVisited: writtenFlower(sighting.species, day, keyOf(outing), 0.25),
           occurrenceRemarks: remark(random),
         },
       }),
