@@ -19,10 +19,11 @@ let land: Land | undefined;
  * @example countryOf(1).tetrads.length // some 16,000
  */
 export function countryOf(seed: number, bounds: Record<keyof typeof PART, number> = PART): Country {
-  const whole = (land ??= readLand());
-  const tetrads = whole.tetrads.filter(
+  land ??= readLand();
+  const { tetrads: whole, tetradAt } = land;
+  const tetrads = whole.filter(
     ({ territory, x, y }) =>
       territory === "britain" && x >= bounds.west && x < bounds.east && y >= bounds.south && y < bounds.north,
   );
-  return { tetrads, places: surroundingsOf({ tetrads, tetradAt: whole.tetradAt }, seed) };
+  return { tetrads, places: surroundingsOf({ tetrads, tetradAt }, seed) };
 }

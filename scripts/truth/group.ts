@@ -35,7 +35,7 @@ export function inventGroup(seed: number, species: number): GroupSpecies[] {
   return Array.from({ length: species }, (_, index) => ({
     taxonId: `s${String(index + 1).padStart(3, "0")}`,
     commonness: COMMONNESS.least * (COMMONNESS.most / COMMONNESS.least) ** ((index + random.next()) / species),
-    abundance: 0.5 * 8 ** random.next(),
+    abundance: 8 ** random.next(),
     needs: {
       warmth: random.between(-2, 6),
       height: random.between(-5, 3),

@@ -32,7 +32,8 @@ export function settle(country: Country, group: readonly GroupSpecies[], scenari
   return group.map((species, index) => {
     const salt = saltOf(`${seed}/${species.taxonId}`);
     const suits = Float64Array.from(country.places, (place) => {
-      const patches = 4 * (smooth(place.x, place.y, 40, salt) - 0.5) + 3 * (smooth(place.x, place.y, 9, salt + 1) - 0.5);
+      const patches =
+        4 * (smooth(place.x, place.y, 40, salt) - 0.5) + 3 * (smooth(place.x, place.y, 9, salt + 1) - 0.5);
       return suitability(species, place) + species.patchy * patches;
     });
     const mean = suits.reduce((sum, suit) => sum + suit, 0) / suits.length;
@@ -70,12 +71,7 @@ function shuffledChanges(species: number, changes: readonly number[], seed: numb
   return dealt.slice(0, species);
 }
 
-function encounterRate(
-  { places }: Country,
-  species: GroupSpecies,
-  quality: Float32Array,
-  lived: Uint32Array,
-): number {
+function encounterRate({ places }: Country, species: GroupSpecies, quality: Float32Array, lived: Uint32Array): number {
   let sum = 0;
   for (const square of lived) {
     const place = places[square];

@@ -71,6 +71,7 @@ export async function measureInvented(
   const kinds = await database.fill("kind_castes", { kind_id: "integer", caste: "text", individuals: "integer" });
   kinds.add({ kind_id: [0], caste: ["not_stated"], individuals: [null] });
   kinds.done();
+  (await database.fill("record_surroundings", { record_no: "integer", kind: "text", term: "text" })).done();
   await measure(database, schemeOf(taxa), new Map(), sets);
 }
 
@@ -143,7 +144,9 @@ function schemeOf(taxa: readonly string[]): Scheme {
       castes: [],
     })),
   );
-  const territories = [{ id: "britain", name: "Britain", grid: "british", datum: "ED50", polygon: null, gridShift: null }];
+  const territories = [
+    { id: "britain", name: "Britain", grid: "british", datum: "ED50", polygon: null, gridShift: null },
+  ];
   const rows = taxa.map((taxonID) => ({ taxonID, within: [] }));
   const scheme = { settings, taxa: rows, checklist, territories, landSquares: null, sensitive: [], regions: [] };
   return scheme as unknown as Scheme;

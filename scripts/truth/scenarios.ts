@@ -29,7 +29,14 @@ export const SCENARIOS: readonly Scenario[] = [
   { ...SAME, id: "shifted", label: "effort moves to three weeks earlier in the year", later: -21 },
   { ...SAME, ...MOVED, id: "all_three", label: "effort doubles and moves, in place and season", effort: 2, later: -21 },
   { ...SAME, id: "changing_still", label: "species change, effort does not", changes: REAL_CHANGES },
-  { ...SAME, ...MOVED, id: "changing", label: "species change, effort doubles and moves", effort: 2, changes: REAL_CHANGES },
+  {
+    ...SAME,
+    ...MOVED,
+    id: "changing",
+    label: "species change, effort doubles and moves",
+    effort: 2,
+    changes: REAL_CHANGES,
+  },
 ];
 
 /**
@@ -40,6 +47,7 @@ export const SCENARIOS: readonly Scenario[] = [
  */
 export function scenarioOf(id: string): Scenario {
   const found = SCENARIOS.find((scenario) => scenario.id === id);
-  if (found === undefined) throw new Error(`there is no scenario ${id}; there are ${SCENARIOS.map((one) => one.id).join(", ")}`);
+  if (found === undefined)
+    throw new Error(`there is no scenario ${id}; there are ${SCENARIOS.map((one) => one.id).join(", ")}`);
   return found;
 }
