@@ -1,0 +1,37 @@
+import type { ChangeRow } from "../../../publishing/contracts.ts";
+import { grouped } from "../text/numbers.ts";
+import type { Sentence } from "../text/sentences.ts";
+import { counted } from "../text/words.ts";
+
+type Counts = Pick<
+  ChangeRow,
+  | "comparable"
+  | "recorded_both_not_covered"
+  | "not_comparable_since"
+  | "not_comparable_before"
+  | "covered_both_no_record"
+  | "covered_one_no_record"
+  | "covered_neither"
+>;
+
+/**
+ * On how much of the ground change can be seen at all: squares covered in both periods by records of others, with the
+ * squares that hold the taxon in both and miss the rule.
+ *
+ * @example coveredBoth(row) // "**1,585 of 3,272 squares** are covered in both periods by records of others: only these can show a change. …"
+ */
+export function coveredBoth(row: Counts): Sentence {
+  const both = row.comparable + row.covered_both_no_record;
+  const outside = row.recorded_both_not_covered;
+  const all =
+    both +
+    outside +
+    row.not_comparable_since +
+    row.not_comparable_before +
+    row.covered_one_no_record +
+    row.covered_neither;
+  const start = `**${grouped(both)} of ${counted(all, "square")}** ${both === 1 ? "is" : "are"} covered in both periods by records of others: only ${both === 1 ? "this" : "these"} can show a change.`;
+  if (outside === 0) return start;
+  const [hold, miss] = outside === 1 ? ["holds", "misses"] : ["hold", "miss"];
+  return `${start} ${counted(outside, "more square")} ${hold} it in both and ${miss} the rule: found in both, outside these figures.`;
+}

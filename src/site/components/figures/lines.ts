@@ -1,0 +1,127 @@
+import type { MethodClaim, TrendMethod, TrendRow } from "../../../publishing/contracts.ts";
+import { change } from "./figure-words.ts";
+
+/** Which way a line points: its interval lies above 0, below, or holds it; null where the method is silent. */
+export type Direction = "more" | "fewer" | "none" | null;
+
+/** What a method is called where its line is shown, and in what it is told. */
+interface MethodWords {
+  readonly name: string;
+  readonly unit: "%" | "SD";
+  /** Things its numbers count. */
+  readonly counts: "square" | "list";
+  /** Place on the methods page. */
+  readonly anchor: string;
+  readonly more: string;
+  readonly fewer: string;
+}
+
+/** Said of every figure that is relative to the group: it says nothing of a decline that all share. */
+const RELATIVE = {
+  more: "more squares than expected from the group as a whole",
+  fewer: "fewer squares than expected from the group as a whole",
+} as const;
+
+/** The methods in the order of their lines. */
+export const METHOD_WORDS: Readonly<Record<TrendMethod, MethodWords>> = {
+  squares_compared: {
+    name: "Squares compared",
+    unit: "%",
+    counts: "square",
+    anchor: "squares-compared",
+    more: "more squares",
+    fewer: "fewer squares",
+  },
+  local_frequency: {
+    name: "Local frequencies",
+    unit: "%",
+    counts: "square",
+    anchor: "local-frequencies",
+    ...RELATIVE,
+  },
+  reporting_rate: {
+    name: "Reporting rate",
+    unit: "%",
+    counts: "list",
+    anchor: "reporting-rate",
+    more: "more lists that name it",
+    fewer: "fewer lists that name it",
+  },
+  relative_change: {
+    name: "Change relative to the group",
+    unit: "SD",
+    counts: "square",
+    anchor: "relative-change",
+    ...RELATIVE,
+  },
+};
+
+/** One method's answer for one pair of periods, as the panel shows it. */
+export interface Line extends MethodWords {
+  readonly method: TrendMethod;
+  readonly trend: TrendRow;
+  readonly direction: Direction;
+  /** Whether the figure is shown to be corrected for recording. */
+  readonly isCorrected: boolean;
+  /** What is said of its correction for recording. */
+  readonly correction: string;
+}
+
+/** Words for each state of a claim. */
+const CORRECTIONS: Readonly<Record<MethodClaim["claim"], string>> = {
+  none: "not corrected for recording",
+  untested: "its correction for recording is untested",
+  kept: "corrected for recording",
+  withdrawn: "its correction for recording failed its test",
+};
+
+/**
+ * Which way a trend points.
+ *
+ * @example directionOf({ judged: true, low: -12, high: -3 }) // => "fewer"
+ */
+export function directionOf({ judged, low, high }: Pick<TrendRow, "judged" | "low" | "high">): Direction {
+  if (!judged || low === null || high === null) return null;
+  if (low > 0) return "more";
+  return high < 0 ? "fewer" : "none";
+}
+
+/**
+ * The lines of one pair of periods from one set of evidence, in the order they are shown.
+ *
+ * @param claims what each method may claim; one that is not among them is untested
+ * @param set evidence set, `main` for the headline figures
+ * @returns nothing in an atlas of one period
+ * @example linesOf(trends, claims, ["p1", "p2"]).map(({ name }) => name)[0] // => "Squares compared"
+ */
+export function linesOf(
+  trends: readonly TrendRow[],
+  claims: readonly MethodClaim[],
+  [from, to]: readonly [string, string],
+  set = "main",
+): Line[] {
+  const own = trends.filter((row) => row.from_period === from && row.to_period === to && row.evidence_set === set);
+  return (Object.keys(METHOD_WORDS) as TrendMethod[]).flatMap((method) => {
+    const trend = own.find((row) => row.method === method);
+    if (trend === undefined) return [];
+    const claim = claims.find((row) => row.method === method)?.claim ?? "untested";
+    const direction = directionOf(trend);
+    const correction = CORRECTIONS[claim];
+    return [{ ...METHOD_WORDS[method], method, trend, direction, isCorrected: claim === "kept", correction }];
+  });
+}
+
+/** What a line says, in words. @example saysOf({ direction: "none", more: "more squares", fewer: "" }) // => "no direction" */
+export function saysOf({ direction, more, fewer }: Pick<Line, "direction" | "more" | "fewer">): string {
+  if (direction === null) return "";
+  return direction === "none" ? "no direction" : direction === "more" ? more : fewer;
+}
+
+/**
+ * An estimate, or an end of its interval, in the line's unit: whole per cent, tenths of a standard deviation.
+ *
+ * @example lineNumber("%", 11.4) // => "+11"
+ */
+export function lineNumber(unit: Line["unit"], number: number): string {
+  return change(number, unit === "%" ? 0 : 1);
+}
