@@ -1,5 +1,4 @@
-import type { TrendMethod } from "../../src/measures/change/trend.ts";
-import type { Verdict } from "./run.ts";
+import type { ToldBy, Verdict } from "./run.ts";
 
 /** What a method means to tell, and what its figure is therefore held against. */
 export interface Estimand {
@@ -12,7 +11,8 @@ export interface Estimand {
 }
 
 /** By method: an index in standard deviations has no true value, only a true direction. */
-export const ESTIMANDS: Readonly<Record<TrendMethod, Estimand>> = {
+export const ESTIMANDS: Readonly<Record<ToldBy, Estimand>> = {
+  raw_counts: { claim: "nothing", of: "10 km squares lived in, %", truth: ({ hectads }) => hectads },
   squares_compared: { claim: "nothing", of: "10 km squares lived in, %", truth: ({ hectads }) => hectads },
   relative_change: { claim: "effort, relative to the group", of: "direction against the group", truth: () => null },
   local_frequency: { claim: "effort", of: "2 km squares lived in, %", truth: ({ tetrads }) => tetrads },

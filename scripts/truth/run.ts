@@ -5,6 +5,7 @@ import { countryOf } from "./country.ts";
 import { inventGroup } from "./group.ts";
 import { type Home, settle } from "./homes.ts";
 import { measureInvented } from "./judged.ts";
+import { type RawTrend, rawCounts } from "./raw-counts.ts";
 import { inventVisits } from "./recording.ts";
 import { type InventedRecord, recordVisits } from "./records.ts";
 import { scenarioOf } from "./scenarios.ts";
@@ -19,10 +20,13 @@ export interface Trial {
   readonly visits: number;
 }
 
+/** A method of change, or counting alone. */
+export type ToldBy = TrendMethod | RawTrend["method"];
+
 /** What a method says of a species whose true change is known. */
 export interface Verdict {
   readonly taxon: string;
-  readonly method: TrendMethod;
+  readonly method: ToldBy;
   readonly direction: ReturnType<typeof directionOf>;
   /** Why the method is silent; empty where it speaks. */
   readonly reason: string;
@@ -73,14 +77,16 @@ export async function runTrial(trial: Trial, spillFolder: string): Promise<Trial
       "SELECT * FROM trends WHERE evidence_set = $set AND from_period = 0 AND to_period = 1 ORDER BY method, taxon_id",
       { set: EVIDENCE_SETS[0]?.id ?? "" },
     );
-    const verdicts = trends.map((trend) => verdictOf(trend, homes[taxa.indexOf(trend.taxon_id)] as Home));
+    const verdicts = [...(await rawCounts(database)), ...trends].map((trend) =>
+      verdictOf(trend, homes[taxa.indexOf(trend.taxon_id)] as Home),
+    );
     return { ...trial, records: records.length, verdicts };
   } finally {
     database.close();
   }
 }
 
-function verdictOf(trend: Trend, { change, tetrads, hectads, encounters }: Home): Verdict {
+function verdictOf(trend: Trend | RawTrend, { change, tetrads, hectads, encounters }: Home): Verdict {
   const percent = ([earlier, recent]: readonly [number, number]) => 100 * (recent / earlier - 1);
   return {
     taxon: trend.taxon_id,

@@ -1,6 +1,5 @@
-import { TREND_METHODS, type TrendMethod } from "../../src/measures/change/trend.ts";
 import { ESTIMANDS } from "./estimands.ts";
-import type { TrialResult, Verdict } from "./run.ts";
+import type { ToldBy, TrialResult, Verdict } from "./run.ts";
 
 /** What a method said of the species whose squares changed by the same factor. */
 export interface ByChange {
@@ -16,7 +15,7 @@ export interface ByChange {
 /** How a method did in a scenario, over all seeds. Shares run from 0 to 1; errors are of chance among seeds. */
 export interface Performance {
   readonly scenario: string;
-  readonly method: TrendMethod;
+  readonly method: ToldBy;
   readonly claim: string;
   readonly estimand: string;
   /** Species of all seeds, and those of them the method spoke of. */
@@ -48,14 +47,14 @@ export function summarise(results: readonly TrialResult[]): Performance[] {
   const scenarios = [...new Set(results.map(({ scenario }) => scenario))];
   return scenarios.flatMap((scenario) => {
     const trials = results.filter((result) => result.scenario === scenario);
-    return TREND_METHODS.flatMap((method) => {
+    return (Object.keys(ESTIMANDS) as ToldBy[]).flatMap((method) => {
       const bySeed = trials.map(({ verdicts }) => verdicts.filter((verdict) => verdict.method === method));
       return bySeed.every((verdicts) => verdicts.length === 0) ? [] : [performanceOf(scenario, method, bySeed)];
     });
   });
 }
 
-function performanceOf(scenario: string, method: TrendMethod, bySeed: readonly Verdict[][]): Performance {
+function performanceOf(scenario: string, method: ToldBy, bySeed: readonly Verdict[][]): Performance {
   const { claim, of, truth } = ESTIMANDS[method];
   const all = bySeed.flat();
   const judged = all.filter(isJudged);

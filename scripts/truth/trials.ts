@@ -41,7 +41,7 @@ export async function runTrials(trials: readonly Trial[], processes = 2): Promis
   const fileOf = ({ scenario, seed }: Trial) => join(folder, `${scenario}-${seed}.json`);
   const missing = trials.filter((trial) => !existsSync(fileOf(trial)));
   const shares = Array.from({ length: processes }, (_, number) => missing.filter((_, i) => i % processes === number));
-  await Promise.all(shares.map((share, number) => (share.length === 0 ? undefined : runShare(folder, number, share))));
+  await Promise.all(shares.map((share, number) => runShare(folder, number, share)));
   return trials.map((trial) => JSON.parse(readFileSync(fileOf(trial), "utf8")) as TrialResult);
 }
 
