@@ -41,6 +41,8 @@ export interface RecordRow extends PlaceRow, TimeRow {
   established?: boolean;
   /** Habitats it states; none unless given. */
   habitats?: readonly string[];
+  /** Flowers it was on; none unless given. */
+  flowers?: readonly string[];
   /** Source: walks, pictures, survey, week or museum; walks unless given. */
   source?: string;
   status: "used" | "held" | "not used";
@@ -199,14 +201,15 @@ export async function measureRows(
     individuals: castes.map(() => null),
   });
   kinds.done();
-  const surroundings = records.flatMap(({ habitats = [] }, index) =>
-    habitats.map((term) => [index + 2, term] as const),
-  );
+  const surroundings = records.flatMap(({ habitats = [], flowers = [] }, index) => [
+    ...habitats.map((term) => [index + 2, "habitat", term] as const),
+    ...flowers.map((term) => [index + 2, "flower", term] as const),
+  ]);
   const stated = await database.fill("record_surroundings", { record_no: integer, kind: text, term: text });
   stated.add({
     record_no: surroundings.map(([record]) => record),
-    kind: surroundings.map(() => "habitat"),
-    term: surroundings.map(([, term]) => term),
+    kind: surroundings.map(([, kind]) => kind),
+    term: surroundings.map(([, , term]) => term),
   });
   stated.done();
   await measure(database, schemeOf(rules, sensitive), new Map());
@@ -226,7 +229,12 @@ function schemeOf(
     season: SeasonSettings.parse({}),
     change: ChangeSettings.parse({}),
     range: RangeSettings.parse({}),
-    surroundings: SurroundingsSettings.parse({}),
+    surroundings: SurroundingsSettings.parse({
+      kinds: (["habitat", "flowerVisited"] as const).map((field) => ({
+        ...{ id: field === "habitat" ? "habitat" : "flower", label: field, field },
+        terms: [{ id: "heath", label: "Heath", words: ["heath"] }],
+      })),
+    }),
     provisional_years: provisionalYears ?? [],
     sources: SOURCES,
     castes: ["queen", "worker", "male"].map((id) => ({ id, label: id, words: [id] })),

@@ -5,11 +5,18 @@ import { type UseCounts, useRatio } from "./use-ratio.ts";
 type CountRow = UseCounts & { taxon_id: string; caste: string; kind: string; term: string };
 
 /**
- * Fills `surroundings_use`: for each taxon, caste and term of surroundings the visits that state it, the ratio of use to
- * what recorders visited, and whether enough visits state it for the ratio to be given. Visited is not preferred: recorders
+ * Fills `surroundings_use`: for each taxon, caste and term of surroundings how often it was stated, the ratio of use to
+ * what recorders visited, and whether it was stated often enough for the ratio to be given. A habitat is counted by visits,
+ * a flower, nest site or host by taxa on visits. Visited is not preferred: recorders
  * look where flowers are, and write down the habitat when it is worth writing.
  */
 export async function measureUse(database: Database, { settings: { surroundings } }: Scheme): Promise<void> {
+  const kinds = await database.fill("surrounding_kinds", { kind: "text", of_visit: "boolean" });
+  kinds.add({
+    kind: surroundings.kinds.map(({ id }) => id),
+    of_visit: surroundings.kinds.map(({ field }) => field === "habitat"),
+  });
+  kinds.done();
   await database.run(sqlBeside(import.meta.url, "use-counts.sql"));
   const counted = await database.rows<CountRow>("SELECT * FROM use_counts ORDER BY taxon_id, caste, kind, term");
   const rows = counted.map((row) => {
@@ -31,10 +38,10 @@ export async function measureUse(database: Database, { settings: { surroundings 
     caste: "text",
     kind: "text",
     term: "text",
-    visits_taxon_term: "integer",
-    visits_term: "integer",
-    visits_taxon: "integer",
-    visits_all: "integer",
+    n_taxon_term: "integer",
+    n_term: "integer",
+    n_taxon: "integer",
+    n_all: "integer",
     ratio: "double",
     low: "double",
     high: "double",
@@ -46,10 +53,10 @@ export async function measureUse(database: Database, { settings: { surroundings 
     caste: column("caste"),
     kind: column("kind"),
     term: column("term"),
-    visits_taxon_term: column("a"),
-    visits_term: column("b"),
-    visits_taxon: column("c"),
-    visits_all: column("n"),
+    n_taxon_term: column("a"),
+    n_term: column("b"),
+    n_taxon: column("c"),
+    n_all: column("n"),
     ratio: column("ratio"),
     low: column("low"),
     high: column("high"),
@@ -60,9 +67,8 @@ export async function measureUse(database: Database, { settings: { surroundings 
 }
 
 function silence({ b, c, clusters }: CountRow, rules: Scheme["settings"]["surroundings"]): string {
-  if (c < rules.minimum_visits)
-    return `too few visits with it say where: ${c}, where ${rules.minimum_visits} are needed`;
+  if (c < rules.minimum_visits) return `stated too seldom with it: ${c}, where ${rules.minimum_visits} are needed`;
   if (b < rules.minimum_visits_of_term)
-    return `too few visits say so: ${b}, where ${rules.minimum_visits_of_term} are needed`;
-  return clusters < 2 ? "all visits are in one 10 km square" : "";
+    return `stated too seldom in all: ${b}, where ${rules.minimum_visits_of_term} are needed`;
+  return clusters < 2 ? "all of it was stated in one 10 km square" : "";
 }

@@ -1,38 +1,51 @@
--- How often each term of surroundings (habitat, flower …) was stated on visits with a taxon, and on all visits: use against
--- what recorders visited. Only visits that state a term of that kind count, of everyday recording: a survey or a museum lot
--- chose its places by the taxon. Visits are counted in clusters, 10 km squares, because those of one square are alike.
+-- How often each term of surroundings (habitat, flower …) was stated with a taxon, and in all: use against what recorders
+-- visited. A habitat is a visit's: whatever was met there counts for it, and what is counted are visits. A flower, a nest
+-- site and a host are a record's own: what is counted are taxa on visits, each once, set against all taxa on all visits.
+-- Only what states a term of that kind counts, of everyday recording: a survey or a museum lot chose its places by the
+-- taxon. All is counted in clusters, 10 km squares, because visits to one square are alike.
 -- Whole numbers only, so that any number of threads gives the same: the sums of squares and products of the clusters'
 -- counts are what the interval is made from.
--- In: evidence, record_surroundings, closure, kind_castes. Out: use_counts (taxon, caste, kind, term with a, b, c, n and sums).
-CREATE OR REPLACE TEMP TABLE stated AS
-SELECT DISTINCT e.visit, r.kind, r.term, hash(min(coalesce(e.grid || e.hectad, '')) OVER (PARTITION BY e.visit)) AS cluster
-FROM evidence AS e JOIN record_surroundings AS r USING (record_no)
+-- In: evidence, record_surroundings, surrounding_kinds (kind, of_visit), closure, kind_castes. Out: use_counts (taxon, caste,
+-- kind, term with a, b, c, n and sums).
+CREATE OR REPLACE TEMP TABLE saying AS
+SELECT e.visit, e.taxon_id, e.kind_id, r.kind, r.term, k.of_visit,
+  CASE WHEN k.of_visit THEN e.visit::VARCHAR ELSE e.visit || ' ' || e.taxon_id END AS unit,
+  coalesce(min(e.grid || e.hectad) OVER (PARTITION BY e.visit), '') AS cluster
+FROM evidence AS e
+JOIN record_surroundings AS r USING (record_no)
+JOIN surrounding_kinds AS k USING (kind)
 WHERE e.visit IS NOT NULL AND e.visit_class = 'everyday' AND e.class = 'everyday' AND e.present;
 
+CREATE OR REPLACE TEMP TABLE stated AS SELECT DISTINCT kind, term, unit, cluster FROM saying;
+
 CREATE OR REPLACE TEMP TABLE seen AS
-WITH named AS (
-  SELECT DISTINCT e.visit, c.counts_for AS taxon_id, k.caste
-  FROM evidence AS e
-  JOIN closure AS c USING (taxon_id)
-  JOIN kind_castes AS k USING (kind_id)
-  WHERE e.visit IN (SELECT visit FROM stated) AND e.present AND e.class = 'everyday'
+WITH own AS (
+  SELECT kind, unit, taxon_id, kind_id FROM saying WHERE NOT of_visit
+  UNION ALL
+  SELECT v.kind, v.unit, e.taxon_id, e.kind_id
+  FROM (SELECT DISTINCT kind, unit, visit FROM saying WHERE of_visit) AS v
+  JOIN evidence AS e ON e.visit = v.visit AND e.present AND e.class = 'everyday'
+),
+named AS (
+  SELECT DISTINCT o.kind, o.unit, c.counts_for AS taxon_id, k.caste
+  FROM own AS o JOIN closure AS c USING (taxon_id) JOIN kind_castes AS k USING (kind_id)
 )
-SELECT visit, taxon_id, caste FROM named WHERE caste <> 'not_stated'
+SELECT kind, unit, taxon_id, caste FROM named WHERE caste <> 'not_stated'
 UNION ALL
-SELECT DISTINCT visit, taxon_id, 'all' FROM named;
+SELECT DISTINCT kind, unit, taxon_id, 'all' FROM named;
 
 CREATE OR REPLACE TEMP TABLE n_of AS
-SELECT kind, cluster, count(DISTINCT visit) AS n FROM stated GROUP BY kind, cluster;
+SELECT kind, cluster, count(DISTINCT unit) AS n FROM stated GROUP BY kind, cluster;
 CREATE OR REPLACE TEMP TABLE b_of AS
 SELECT kind, term, cluster, count(*) AS b FROM stated GROUP BY kind, term, cluster;
 CREATE OR REPLACE TEMP TABLE c_of AS
-SELECT s.taxon_id, s.caste, v.kind, v.cluster, count(*) AS c
-FROM seen AS s JOIN (SELECT DISTINCT visit, kind, cluster FROM stated) AS v USING (visit)
-GROUP BY s.taxon_id, s.caste, v.kind, v.cluster;
+SELECT s.taxon_id, s.caste, s.kind, v.cluster, count(*) AS c
+FROM seen AS s JOIN (SELECT DISTINCT unit, kind, cluster FROM stated) AS v USING (kind, unit)
+GROUP BY s.taxon_id, s.caste, s.kind, v.cluster;
 CREATE OR REPLACE TEMP TABLE a_of AS
-SELECT s.taxon_id, s.caste, v.kind, v.term, v.cluster, count(*) AS a
-FROM seen AS s JOIN stated AS v USING (visit)
-GROUP BY s.taxon_id, s.caste, v.kind, v.term, v.cluster;
+SELECT s.taxon_id, s.caste, s.kind, v.term, v.cluster, count(*) AS a
+FROM seen AS s JOIN stated AS v USING (kind, unit)
+GROUP BY s.taxon_id, s.caste, s.kind, v.term, v.cluster;
 
 CREATE OR REPLACE TABLE use_counts AS
 WITH whole AS (SELECT kind, sum(n) AS n, sum(n * n) AS nn, count(*) AS clusters FROM n_of GROUP BY kind),
@@ -66,4 +79,4 @@ JOIN term AS t USING (kind)
 JOIN whole AS w USING (kind)
 LEFT JOIN crossed AS r ON r.taxon_id = x.taxon_id AND r.caste = x.caste AND r.kind = x.kind AND r.term = t.term
 LEFT JOIN used AS u ON u.taxon_id = x.taxon_id AND u.caste = x.caste AND u.kind = x.kind AND u.term = t.term;
-DROP TABLE stated; DROP TABLE seen; DROP TABLE n_of; DROP TABLE b_of; DROP TABLE c_of; DROP TABLE a_of;
+DROP TABLE saying; DROP TABLE stated; DROP TABLE seen; DROP TABLE n_of; DROP TABLE b_of; DROP TABLE c_of; DROP TABLE a_of;

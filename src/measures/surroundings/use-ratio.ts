@@ -2,8 +2,8 @@
 const Z = 1.959963984540054;
 
 /**
- * Visits that state a term of surroundings, with the sums over clusters of visits that an interval needs.
- * `a` visits with the taxon in the term, `b` visits in the term, `c` visits with the taxon, `n` visits in all;
+ * How often a term of surroundings was stated, in visits or in taxa on visits, with the sums over clusters that an
+ * interval needs. `a` with the taxon in the term, `b` in the term, `c` with the taxon, `n` in all;
  * `ab` is the sum over clusters of the products of their a and b, and so on.
  */
 export interface UseCounts {

@@ -31,6 +31,7 @@ const anyRecord: fc.Arbitrary<RecordRow> = fc
     present: fc.constantFrom(true, true, true, false),
     source: fc.constantFrom("walks", "pictures", "survey", "museum"),
     habitats: fc.subarray(["heath", "wood", "garden"]),
+    flowers: fc.subarray(["clover", "ivy"], { maxLength: 1 }),
     recorder: fc.constantFrom("ann", "bob"),
   })
   .map(({ place, day, ...record }) => ({ ...place, ...time(rules, day), ...record, status: "used" as const }));
@@ -57,6 +58,31 @@ function plainCounts(records: readonly RecordRow[], taxon: string, caste: string
   ];
 }
 
+/** The same of flowers, which are a record's own: taxa on visits whose record names one. */
+function plainFlowerCounts(records: readonly RecordRow[], taxon: string, caste: string, term: string) {
+  const stating = records.filter(
+    ({ source, present, flowers = [] }) => present && source !== "survey" && source !== "museum" && flowers.length > 0,
+  );
+  const unitOf = (record: RecordRow) => `${visitOf(record)}|${record.taxon_id}`;
+  const inTerm = stating.filter(({ flowers = [] }) => flowers.includes(term)).map(unitOf);
+  const own = stating.filter(
+    ({ taxon_id, kind_id }) =>
+      upwards[taxon_id]?.includes(taxon) === true && (caste === "all" || KINDS[kind_id]?.includes(caste) === true),
+  );
+  const units = new Set(own.map(unitOf));
+  return [
+    [...units].filter((unit) => inTerm.includes(unit)).length,
+    new Set(inTerm).size,
+    units.size,
+    new Set(stating.map(unitOf)).size,
+  ];
+}
+
+const ASKED = [
+  ...["heath", "wood", "garden"].map((term) => [plainCounts, term] as const),
+  ...["clover", "ivy"].map((term) => [plainFlowerCounts, term] as const),
+];
+
 describe("measureUse", () => {
   it("counts visits as the definitions do, worked out record by record", async () => {
     await fc.assert(
@@ -67,13 +93,13 @@ describe("measureUse", () => {
         );
         for (const taxon of ["a", "b", "ab", "c"])
           for (const caste of ["all", "queen", "worker", "male"])
-            for (const term of ["heath", "wood", "garden"]) {
-              const [a, b, c, n] = plainCounts(records, taxon, caste, term);
+            for (const [count, term] of ASKED) {
+              const [a, b, c, n] = count(records, taxon, caste, term);
               const row = rows.find(
                 (one) => one["taxon_id"] === taxon && one["caste"] === caste && one["term"] === term,
               );
               if (c === 0 || b === 0) expect(row).toBeUndefined();
-              else expect(row).toMatchObject({ visits_taxon_term: a, visits_term: b, visits_taxon: c, visits_all: n });
+              else expect(row).toMatchObject({ n_taxon_term: a, n_term: b, n_taxon: c, n_all: n });
             }
       }),
       { numRuns: 15 },
@@ -90,7 +116,7 @@ describe("measureUse", () => {
     expect(
       await database.rows("SELECT taxon_id, ratio, judged, reason FROM surroundings_use ORDER BY taxon_id LIMIT 1"),
     ).toEqual([
-      { taxon_id: "a", ratio: null, judged: false, reason: "too few visits with it say where: 1, where 30 are needed" },
+      { taxon_id: "a", ratio: null, judged: false, reason: "stated too seldom with it: 1, where 30 are needed" },
     ]);
   });
 });
