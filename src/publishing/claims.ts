@@ -14,7 +14,8 @@ const CLAIMS: Readonly<Record<TrendMethod, boolean>> = {
 /**
  * What each method of change may claim, from what it says of species whose change is known: it corrects for recording if
  * under every way of recording at most 5 % of unchanged species are called changed, and 92 to 97 % of intervals hold the
- * truth where the truth has the interval's unit. A method that has spoken of none is untested and claims nothing.
+ * truth where the truth has the interval's unit. A method that has spoken of no unchanged species is untested and claims
+ * nothing. Shares are taken as they are, without allowance for the chance among seeds.
  *
  * @returns one claim a method, with the first target missed in words
  * @example claimsOf([]).map(({ claim }) => claim) // => ["none", "untested", "untested", "untested"]
@@ -22,17 +23,22 @@ const CLAIMS: Readonly<Record<TrendMethod, boolean>> = {
 export function claimsOf(rows: readonly KnownTruthRow[]): MethodClaim[] {
   return (Object.keys(CLAIMS) as TrendMethod[]).map((method) => {
     if (!CLAIMS[method]) return { method, claim: "none", reason: "" };
-    const own = rows.filter((row) => row.method === method && row.taxa > 0);
-    if (!own.some(({ change_percent }) => change_percent === 0)) return { method, claim: "untested", reason: "" };
+    const own = rows.filter((row) => row.method === method && row.judged > 0);
+    if (!own.some(isUnchanging)) return { method, claim: "untested", reason: "" };
     const reason = own.map(missed).find((words) => words !== "") ?? "";
     return { method, claim: reason === "" ? "kept" : "withdrawn", reason };
   });
 }
 
+/** Whether no species changes; where some do, what stays is called changed rightly by a method relative to the group. */
+function isUnchanging({ by_change }: KnownTruthRow): boolean {
+  return by_change.every(({ change }) => change === 0);
+}
+
 /** The target one row misses, in words; empty where it misses none. */
-function missed({ label, change_percent, called_more, called_fewer, coverage }: KnownTruthRow): string {
-  const called = (called_more ?? 0) + (called_fewer ?? 0);
-  if (change_percent === 0 && called > TARGETS.called)
+function missed(row: KnownTruthRow): string {
+  const { label, called, coverage } = row;
+  if (isUnchanging(row) && called !== null && called > TARGETS.called)
     return `${percent(called)} of unchanged species were called changed where ${label}`;
   const [least, most] = TARGETS.coverage;
   if (coverage !== null && (coverage < least || coverage > most))

@@ -6,40 +6,45 @@ const ROW: KnownTruthRow = {
   method: "local_frequency",
   scenario: "doubled",
   label: "effort doubles",
-  change_percent: 0,
-  taxa: 500,
-  silent: 10,
-  called_more: 0.02,
-  called_fewer: 0.02,
-  bias: 0.4,
+  estimand: "2 km squares lived in, %",
+  species: 510,
+  judged: 500,
+  called: 0.04,
+  called_error: 0.01,
+  median_bias: 0.4,
   coverage: 0.95,
+  by_change: [{ change: 0, judged: 500, more: 12, fewer: 8, coverage: 0.95 }],
 };
+const CHANGED = [{ change: -40, judged: 500, more: 0, fewer: 400, coverage: 0.94 }];
 const claim = (...rows: Partial<KnownTruthRow>[]) =>
   claimsOf(rows.map((row) => ({ ...ROW, ...row }))).find(({ method }) => method === "local_frequency");
 
 /** Bounds: at most 5 % of unchanged species called changed; 92 to 97 % of nominal 95 % intervals hold the truth. */
 describe("claimsOf", () => {
   it("keeps a claim at the bounds of the targets", () => {
-    for (const row of [{}, { called_more: 0.05, called_fewer: 0 }, { coverage: 0.92 }, { coverage: 0.97 }])
+    for (const row of [{}, { called: 0.05 }, { coverage: 0.92 }, { coverage: 0.97 }])
       expect(claim(row)).toEqual({ method: "local_frequency", claim: "kept", reason: "" });
   });
   it("withdraws it beyond them, and names the first target missed", () => {
-    expect(claim({ called_more: 0.04 })).toEqual({
+    expect(claim({ called: 0.06 })).toEqual({
       method: "local_frequency",
       claim: "withdrawn",
       reason: "6 % of unchanged species were called changed where effort doubles",
     });
-    expect(claim({}, { change_percent: -40, called_fewer: 0.8, coverage: 0.875 })?.reason).toBe(
+    expect(claim({}, { by_change: CHANGED, called: 0.8, coverage: 0.875 })?.reason).toBe(
       "87.5 % of its 95 % intervals held the truth where effort doubles",
     );
     expect(claim({ coverage: 0.98 })?.claim).toBe("withdrawn");
   });
   it("does not mind how many of the changed species are called changed", () => {
-    expect(claim({}, { change_percent: 60, called_more: 0.9 })?.claim).toBe("kept");
+    expect(claim({}, { by_change: CHANGED, called: 0.9 })?.claim).toBe("kept");
+  });
+  it("does not take species that change for a test of those that do not", () => {
+    expect(claim({ by_change: CHANGED })?.claim).toBe("untested");
   });
   it("claims nothing untested, of no species, or for squares that are only compared", () => {
     expect(claimsOf([]).map(({ claim: kept }) => kept)).toEqual(["none", "untested", "untested", "untested"]);
-    expect(claim({ taxa: 0, called_more: null, called_fewer: null, coverage: null })?.claim).toBe("untested");
-    expect(claimsOf([{ ...ROW, method: "squares_compared", called_more: 0 }])[0]?.claim).toBe("none");
+    expect(claim({ judged: 0, called: null, coverage: null })?.claim).toBe("untested");
+    expect(claimsOf([{ ...ROW, method: "squares_compared", called: 0 }])[0]?.claim).toBe("none");
   });
 });

@@ -4,23 +4,31 @@ import { count } from "./number-kinds.ts";
 
 const share = z.number().min(0).max(1);
 
-/** One method under one way of recording: of species that do not change, or of species that changed by a known amount. */
+/** Species of one true change, of those a method spoke of. */
+export const KnownChange = z.strictObject({
+  change: z.number().describe("true change of the number of squares lived in, %"),
+  judged: count,
+  more: count,
+  fewer: count,
+  coverage: share.nullable(),
+});
+export type KnownChange = z.infer<typeof KnownChange>;
+
+/** One method under one way in which recording changed between the periods. */
 export const KnownTruthRow = z.strictObject({
-  method: z.string().describe("a method of change, or another measure shown beside them, such as raw counts"),
-  scenario: z.string().describe("id of how recording changed between the periods"),
-  label: z.string().describe("the same in words"),
-  change_percent: z.number().describe("true change of the species, 0 where none changes"),
-  taxa: count.describe("species the method spoke of, over all seeds"),
-  silent: count.describe("species it was silent about"),
-  called_more: share.nullable().describe("share of those it spoke of called increased; null where it spoke of none"),
-  called_fewer: share.nullable(),
-  bias: z
-    .number()
-    .nullable()
-    .describe("mean estimate less the truth, in the method's unit; null without a truth in it"),
+  method: z.string().describe("a method of change, or a measure no page shows: raw_counts"),
+  scenario: z.string(),
+  label: z.string().describe("how recording changed, in words"),
+  estimand: z.string().describe("what the method's figure is held against, in words"),
+  species: count.describe("over all seeds"),
+  judged: count.describe("species the method spoke of"),
+  called: share.nullable().describe("share of those called increased or decreased; null where it spoke of none"),
+  called_error: z.number().nullable().describe("standard error of that share, over seeds"),
+  median_bias: z.number().nullable().describe("estimate less truth, in the method's unit; null without a truth in it"),
   coverage: share
     .nullable()
     .describe("share of 95 % intervals that hold the truth; null without a truth in their unit"),
+  by_change: z.array(KnownChange).describe("one row of change 0 where no species changes"),
 });
 export type KnownTruthRow = z.infer<typeof KnownTruthRow>;
 
