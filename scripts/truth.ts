@@ -3,13 +3,15 @@
  * there is none, finds one where there is, and holds the truth in its interval. Writes .build/truth/, and with --write the
  * table that every atlas shows on its methods page.
  *
- *   node scripts/truth.ts [--seeds 10] [--first-seed 1] [--scenarios still,doubled] [--species 100] [--visits 8000] [--write]
+ *   node scripts/truth.ts [--seeds 10] [--first-seed 1] [--scenarios still,doubled] [--species 100] [--visits 8000]
+ *     [--demonstration 0] [--write]
  */
 import { parseArgs } from "node:util";
 import { printPerformance } from "./truth/print.ts";
-import { SCENARIOS } from "./truth/scenarios.ts";
+import { DEMONSTRATION, SCENARIOS } from "./truth/scenarios.ts";
 import { summarise } from "./truth/summary.ts";
 import { runTrials } from "./truth/trials.ts";
+import { writeTable } from "./truth/write-table.ts";
 
 const { values } = parseArgs({
   options: {
@@ -18,13 +20,19 @@ const { values } = parseArgs({
     scenarios: { type: "string", default: SCENARIOS.map(({ id }) => id).join(",") },
     species: { type: "string", default: "100" },
     visits: { type: "string", default: "8000" },
+    demonstration: { type: "string", default: "0" },
     processes: { type: "string", default: "2" },
+    write: { type: "boolean", default: false },
   },
 });
-const seeds = Array.from({ length: Number(values.seeds) }, (_, index) => Number(values["first-seed"]) + index);
-const trials = values.scenarios
-  .split(",")
-  .flatMap((scenario) =>
-    seeds.map((seed) => ({ scenario, seed, species: Number(values.species), visits: Number(values.visits) })),
-  );
-printPerformance(summarise(await runTrials(trials, Number(values.processes))));
+const from = (first: number, count: string) => Array.from({ length: Number(count) }, (_, index) => first + index);
+const seeds = from(Number(values["first-seed"]), values.seeds);
+const demonstrationSeeds = from(1, values.demonstration);
+const [species, visits] = [Number(values.species), Number(values.visits)];
+const trials = [
+  ...values.scenarios.split(",").flatMap((scenario) => seeds.map((seed) => ({ scenario, seed, species, visits }))),
+  ...demonstrationSeeds.map((seed) => ({ scenario: DEMONSTRATION.id, seed, species: 0, visits: 0 })),
+];
+const rows = summarise(await runTrials(trials, Number(values.processes)));
+printPerformance(rows);
+if (values.write) writeTable(rows, { seeds, demonstration_seeds: demonstrationSeeds, species, visits });

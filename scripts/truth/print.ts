@@ -1,4 +1,4 @@
-import { scenarioOf } from "./scenarios.ts";
+import { labelOf } from "./scenarios.ts";
 import type { Performance } from "./summary.ts";
 
 const HEADS = [
@@ -24,7 +24,7 @@ const HEADS = [
 export function printPerformance(rows: readonly Performance[]): void {
   for (const id of new Set(rows.map(({ scenario }) => scenario))) {
     const own = rows.filter(({ scenario }) => scenario === id);
-    console.log(`\n${id}: ${scenarioOf(id).label}`);
+    console.log(`\n${id}: ${labelOf(id)}`);
     line(HEADS);
     for (const row of own) line(cellsOf(row));
     for (const row of own.filter(({ by_change }) => by_change.length > 1)) printByChange(row);

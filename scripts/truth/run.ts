@@ -86,7 +86,11 @@ export async function runTrial(trial: Trial, spillFolder: string): Promise<Trial
   }
 }
 
-function verdictOf(trend: Trend | RawTrend, { change, tetrads, hectads, encounters }: Home): Verdict {
+/** Sets what a method says of a species beside its true change. */
+export function verdictOf(
+  trend: Trend | RawTrend,
+  { change, tetrads, hectads, encounters }: Pick<Home, "change" | "tetrads" | "hectads" | "encounters">,
+): Verdict {
   const percent = ([earlier, recent]: readonly [number, number]) => 100 * (recent / earlier - 1);
   return {
     taxon: trend.taxon_id,

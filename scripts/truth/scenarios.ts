@@ -26,8 +26,8 @@ export const SCENARIOS: readonly Scenario[] = [
   { ...SAME, id: "still", label: "nothing changes" },
   { ...SAME, id: "doubled", label: "effort doubles", effort: 2 },
   { ...SAME, ...MOVED, id: "moved", label: "effort moves north and uphill" },
-  { ...SAME, id: "shifted", label: "effort moves to three weeks earlier in the year", later: -21 },
-  { ...SAME, ...MOVED, id: "all_three", label: "effort doubles and moves, in place and season", effort: 2, later: -21 },
+  { ...SAME, id: "shifted", label: "effort moves to two weeks earlier in the year", later: -14 },
+  { ...SAME, ...MOVED, id: "all_three", label: "effort doubles and moves, in place and season", effort: 2, later: -14 },
   { ...SAME, id: "changing_still", label: "species change, effort does not", changes: REAL_CHANGES },
   {
     ...SAME,
@@ -38,6 +38,14 @@ export const SCENARIOS: readonly Scenario[] = [
     changes: REAL_CHANGES,
   },
 ];
+
+/** The demonstration of the repository, which is invented by its own rules, with nothing but its recording changing. */
+export const DEMONSTRATION = { id: "demonstration", label: "the demonstration, in which no species changes" } as const;
+
+/** A scenario in words. @example labelOf("doubled") // => "effort doubles" */
+export function labelOf(id: string): string {
+  return id === DEMONSTRATION.id ? DEMONSTRATION.label : scenarioOf(id).label;
+}
 
 /**
  * The scenario of an id.

@@ -1,5 +1,6 @@
 import { ESTIMANDS } from "./estimands.ts";
 import type { ToldBy, TrialResult, Verdict } from "./run.ts";
+import { labelOf } from "./scenarios.ts";
 
 /** What a method said of the species whose squares changed by the same factor. */
 export interface ByChange {
@@ -15,6 +16,8 @@ export interface ByChange {
 /** How a method did in a scenario, over all seeds. Shares run from 0 to 1; errors are of chance among seeds. */
 export interface Performance {
   readonly scenario: string;
+  /** The scenario in words. */
+  readonly label: string;
   readonly method: ToldBy;
   readonly claim: string;
   readonly estimand: string;
@@ -66,6 +69,7 @@ function performanceOf(scenario: string, method: ToldBy, bySeed: readonly Verdic
   const covers = (verdict: Verdict) => coversTruth(verdict, truth(verdict));
   return {
     scenario,
+    label: labelOf(scenario),
     method,
     claim,
     estimand: of,

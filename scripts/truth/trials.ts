@@ -27,6 +27,11 @@ export function hashOfSources(): string {
   return hash.digest("hex").slice(0, 12);
 }
 
+/** Where the result of a trial is kept. */
+export function resultFile(folder: string, { scenario, species, visits, seed }: Trial): string {
+  return join(folder, `${scenario}-${species}-${visits}-${seed}.json`);
+}
+
 /**
  * Runs trials, two at once, each of the two in a process of its own. Results stay in `.build/truth/`, so that a run that was
  * stopped goes on where it was.
@@ -35,14 +40,12 @@ export function hashOfSources(): string {
  * @throws {Error} where a trial fails
  */
 export async function runTrials(trials: readonly Trial[], processes = 2): Promise<TrialResult[]> {
-  const sizes = [...new Set(trials.map(({ species, visits }) => `${species}-${visits}`))].join("+");
-  const folder = join(ROOT, ".build/truth", `${hashOfSources()}-${sizes}`);
+  const folder = join(ROOT, ".build/truth", hashOfSources());
   mkdirSync(folder, { recursive: true });
-  const fileOf = ({ scenario, seed }: Trial) => join(folder, `${scenario}-${seed}.json`);
-  const missing = trials.filter((trial) => !existsSync(fileOf(trial)));
+  const missing = trials.filter((trial) => !existsSync(resultFile(folder, trial)));
   const shares = Array.from({ length: processes }, (_, number) => missing.filter((_, i) => i % processes === number));
   await Promise.all(shares.map((share, number) => runShare(folder, number, share)));
-  return trials.map((trial) => JSON.parse(readFileSync(fileOf(trial), "utf8")) as TrialResult);
+  return trials.map((trial) => JSON.parse(readFileSync(resultFile(folder, trial), "utf8")) as TrialResult);
 }
 
 function runShare(folder: string, number: number, trials: readonly Trial[]): Promise<void> {
