@@ -20,5 +20,6 @@ export * from "./contracts/figures.ts";
 export * from "./contracts/known-truth.ts";
 export * from "./contracts/number-kinds.ts";
 export * from "./contracts/squares.ts";
+export * from "./contracts/surroundings.ts";
 export * from "./contracts/taxon.ts";
 export * from "./contracts/trends.ts";

@@ -76,6 +76,7 @@ export function methodStatements(
       "Castes are those the record states. Records that state none are a class of their own and are never shared out among the others.",
       `The step behind the bars is the number of visits to all ${escapeHtml(settings.group.many)}, on the same scale. A third of the month with fewer than ${number(settings.season.minimum_visits)} visits is drawn as an open bar.`,
     ),
+    ...(settings.surroundings.kinds.length === 0 ? [] : section("Habitats and flowers", ...useSentences(scheme))),
     ...section(
       "Not a Red List assessment",
       "Counts of squares and changes between periods describe this atlas’s records. They are no assessment of a species’ risk of extinction, which needs more than squares and is made by those responsible for it in each country.",
@@ -109,6 +110,14 @@ function changeSentences({ settings }: Scheme): string[] {
     "Only squares covered in both periods can show a change: found in both, newly found, or not refound. A square recorded in one period and too little visited in the other cannot be compared; it says where the species is, not how it has changed.",
     "The interval of the net change is conditional on the squares that changed: the share newly found among them has its 95 % score interval (Wilson 1927). It allows for chance among the comparable squares and not for unequal recording within them.",
     `Change is not judged with fewer than ${settings.change.minimum_comparable_squares} comparable squares. At 2 km it is not judged unless at least ${percent(settings.change.minimum_tetrad_share)} of each period’s records are good to 2 km, among 10 km squares recorded in both, since better references look like new squares.`,
+  ];
+}
+
+function useSentences({ settings: { surroundings, group } }: Scheme): string[] {
+  return [
+    `Records that state a habitat, a flower or the like are set against what recorders visited: the term’s share of the visits with the species, over its share of all visits that state one. The ratio is 1 where it was recorded as often there as anywhere (Manly and others 2002). A habitat counts for the whole visit; a flower, nest site or host for the ${escapeHtml(group.one)} that was on it, each once a visit.`,
+    "Only everyday recording counts: a survey for one species and a museum lot chose their places by it. The interval is that of the linearised log ratio between 10 km squares, whose visits are alike (Liang and Zeger 1986).",
+    `The ratio is not given where fewer than ${surroundings.minimum_visits} visits state a term for the species, or fewer than ${surroundings.minimum_visits_of_term} state the term at all. <b>Visited is not preferred:</b> recorders choose where they walk and which flowers they look at, and write down what they think worth writing.`,
   ];
 }
 

@@ -3,6 +3,7 @@ import { ACCOUNTING_TABLES } from "./tables/accounting.ts";
 import type { PublishedTable } from "./tables/fields.ts";
 import { SEASONS_TABLES } from "./tables/seasons.ts";
 import { SQUARES_TABLES } from "./tables/squares.ts";
+import { SURROUNDINGS_TABLES } from "./tables/surroundings.ts";
 import { TAXA_TABLES } from "./tables/taxa.ts";
 
 export type { Field, PublishedTable } from "./tables/fields.ts";
@@ -12,6 +13,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   ...TAXA_TABLES,
   ...SQUARES_TABLES,
   ...SEASONS_TABLES,
+  ...SURROUNDINGS_TABLES,
   ...ACCOUNTING_TABLES,
 ];
 

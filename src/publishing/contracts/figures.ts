@@ -1,5 +1,6 @@
 /** The figures of one taxon: every statistic with its number of records or squares, its interval, and when it is silent. */
 import { z } from "zod";
+import { UseRow } from "./surroundings.ts";
 import { SeriesRow, TrendRow } from "./trends.ts";
 
 export const FiguresFile = z.strictObject({
@@ -7,5 +8,6 @@ export const FiguresFile = z.strictObject({
   slug: z.string(),
   trends: z.array(TrendRow),
   series: z.array(SeriesRow),
+  surroundings: z.array(UseRow),
 });
 export type FiguresFile = z.infer<typeof FiguresFile>;

@@ -1,6 +1,7 @@
 import type { Database } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import type { FiguresFile } from "../contracts.ts";
+import { useRows } from "./surroundings-figures.ts";
 import { seriesRows, trendRows } from "./trend-figures.ts";
 
 type Part = Exclude<keyof FiguresFile, "taxon_id" | "slug">;
@@ -10,7 +11,11 @@ export type Figures = { [Name in Part]: ReadonlyMap<string, FiguresFile[Name]> }
 
 /** Gathers the figures of all taxa from the measure tables, each table read once. */
 export async function gatherFigures(database: Database, scheme: Scheme): Promise<Figures> {
-  return { trends: await trendRows(database, scheme), series: await seriesRows(database, scheme) };
+  return {
+    trends: await trendRows(database, scheme),
+    series: await seriesRows(database, scheme),
+    surroundings: await useRows(database, scheme),
+  };
 }
 
 /** The figures of one taxon; a part without rows is empty. */

@@ -1,4 +1,11 @@
-import type { FiguresFile, SeriesRow, TaxonFile, TrendMethod, TrendRow } from "../../../src/publishing/contracts.ts";
+import type {
+  FiguresFile,
+  SeriesRow,
+  TaxonFile,
+  TrendMethod,
+  TrendRow,
+  UseRow,
+} from "../../../src/publishing/contracts.ts";
 
 const SETS = [
   "main",
@@ -43,7 +50,36 @@ const CASES: readonly Lines[] = [
  */
 export function figuresFile({ taxon_id, slug }: TaxonFile, two: boolean, index: number): FiguresFile {
   const lines = CASES[index % CASES.length] as Lines;
-  return { taxon_id, slug, trends: two ? trendsOf(lines) : [], series: two ? seriesOf(lines) : [] };
+  return {
+    taxon_id,
+    slug,
+    trends: two ? trendsOf(lines) : [],
+    series: two ? seriesOf(lines) : [],
+    surroundings: surroundingsOf(index),
+  };
+}
+
+const HABITATS = [
+  ["garden", "Gardens", 0.3, 0.9],
+  ["wood", "Woods and scrub", 0.2, 1.06],
+  ["grassland", "Flower-rich grassland", 0.15, 1.72],
+  ["heath", "Heath and moor", 0.1, 0.41],
+  ["coast", "Coast", 0.01, null],
+] as const;
+
+/** Habitats of a taxon; none for every other, as in a scheme whose records state none. */
+function surroundingsOf(index: number): UseRow[] {
+  if (index % 2 === 1) return [];
+  return HABITATS.flatMap(([term, term_label, share, ratio]) =>
+    (["all", "queen"] as const).map((caste) => ({
+      ...{ caste, caste_label: caste === "all" ? "" : "Queen", kind: "habitat", kind_label: "Habitat", of_visit: true },
+      ...{ term, term_label, n_all: 12_000, n_term: 12_000 * share, n_taxon: 800 },
+      n_taxon_term: Math.round(800 * share * (ratio ?? 1)),
+      ...{ ratio, low: ratio === null ? null : ratio * 0.8, high: ratio === null ? null : ratio * 1.25 },
+      judged: ratio !== null,
+      reason: ratio === null ? "stated too seldom in all: 8, where 10 are needed" : "",
+    })),
+  );
 }
 
 function trendsOf(lines: Lines): TrendRow[] {
