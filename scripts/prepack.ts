@@ -1,6 +1,6 @@
 /**
  * Compiles the program for an installed package, since Node reads no TypeScript below node_modules: writes dist/ from
- * src/, all but the site, and copies the SQL that stands beside its callers. Runs before `npm pack`.
+ * src/, all but the site, and copies the SQL and tables that stand beside their callers. Runs before `npm pack`.
  */
 import { execFileSync } from "node:child_process";
 import { cpSync, readdirSync, rmSync } from "node:fs";
@@ -15,6 +15,6 @@ execFileSync(process.execPath, ["node_modules/typescript/bin/tsc", "-p", ".confi
   stdio: "inherit",
 });
 for (const path of readdirSync("src", { recursive: true, encoding: "utf8" })) {
-  if (/\.(sql|css|html|js)$/.test(path) && !/^(site|build[\\/]template)[\\/]|^launch\.js$/.test(path))
+  if (/\.(sql|json|css|html|js)$/.test(path) && !/^(site|build[\\/]template)[\\/]|^launch\.js$/.test(path))
     cpSync(join("src", path), join("dist", path));
 }
