@@ -2,9 +2,10 @@
 -- OTHER taxa in that square: a visit whose every name lies within the taxon's own lineage (itself, its aggregates, its
 -- members) does not count, nor does one that only reports what was not found, so that neither a species' own record nor
 -- a survey for it can make its gain or loss. Only a record that supports the square names something there,
--- and one that is shown coarser than it is known does not: its visit may be another's that is counted already.
+-- and one that is shown coarser than it is known does not: its visit may be another's that is counted already. Nor does
+-- one of a provisional year, or of what is not established there: change rests on settled records alone.
 -- In: sightings, square_territories, visits, visit_squares, taxon_squares, lineage (of_taxon, taxon_id), rules (minimum_visits).
--- Out: square_effort (records, visits by square and period), naming_visits (visits that name a taxon), own_visits
+-- Out: square_effort (records, visits by square and period), naming_visits (visits that name a taxon by a settled record), own_visits
 -- (visits that name nothing outside the taxon's lineage), taxon_coverage (squares and periods covered for a taxon that
 -- was ever recorded there).
 CREATE OR REPLACE TABLE square_records AS
@@ -27,11 +28,13 @@ LEFT JOIN square_visits AS v
   ON v.grid = r.grid AND v.resolution_m = r.resolution_m AND v.square = r.square AND v.period IS NOT DISTINCT FROM r.period;
 
 CREATE OR REPLACE TABLE square_visit_taxa AS
-SELECT DISTINCT visit, period, grid, 10000 AS resolution_m, hectad AS square, taxon_id
-FROM sightings WHERE visit IS NOT NULL AND present AND NOT generalised AND period IS NOT NULL AND hectad IS NOT NULL
+WITH telling AS (
+  SELECT visit, period, grid, hectad, tetrad, taxon_id FROM sightings
+  WHERE visit IS NOT NULL AND period IS NOT NULL AND present AND established AND NOT provisional AND NOT generalised
+)
+SELECT DISTINCT visit, period, grid, 10000 AS resolution_m, hectad AS square, taxon_id FROM telling WHERE hectad IS NOT NULL
 UNION ALL
-SELECT DISTINCT visit, period, grid, 2000 AS resolution_m, tetrad AS square, taxon_id
-FROM sightings WHERE visit IS NOT NULL AND present AND NOT generalised AND period IS NOT NULL AND tetrad IS NOT NULL;
+SELECT DISTINCT visit, period, grid, 2000 AS resolution_m, tetrad AS square, taxon_id FROM telling WHERE tetrad IS NOT NULL;
 
 CREATE OR REPLACE TABLE naming_visits AS
 SELECT grid, resolution_m, square, period, count(DISTINCT visit) AS visits

@@ -9,6 +9,7 @@ import type { Scheme } from "../scheme/scheme.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import { EVIDENCE_SETS, type EvidenceSet } from "./change/evidence-sets.ts";
+import { pairsOfPeriods } from "./change/pairs-of-periods.ts";
 import { tellTrends } from "./change/tell-trends.ts";
 import { generalise } from "./generalise.ts";
 import { measureUse } from "./surroundings/measure-use.ts";
@@ -39,6 +40,7 @@ export const MEASURE_TABLES = [
   "square_places",
   "accounting",
   "tetrad_shares",
+  "spread",
   "placing_counts",
   "periods",
   "surroundings_use",
@@ -68,6 +70,9 @@ export async function measure(
     "coverage",
     "square-states",
     "change-counts",
+    "tetrad-shares",
+    "numbers",
+    "spread",
     "season",
     "years",
     "taxon-totals",
@@ -113,7 +118,15 @@ async function fillSettings(database: Database, { checklist, settings, taxa, lan
   const provisional = await database.fill("provisional", { year: "integer" });
   provisional.add({ year: [...settings.provisional_years] });
   provisional.done();
-  await fillColumns(database, "rules", { minimum_visits: [settings.coverage.minimum_visits] });
+  const { minimum_visits, stricter_minimum_visits } = settings.coverage;
+  await fillColumns(database, "rules", {
+    minimum_visits: [minimum_visits],
+    stricter_minimum_visits: [stricter_minimum_visits ?? 2 * minimum_visits],
+  });
+  const compared = await database.fill("pairs", { from_period: "integer", to_period: "integer" });
+  const both = pairsOfPeriods({ settings });
+  compared.add({ from_period: both.map(([earlier]) => earlier), to_period: both.map(([, later]) => later) });
+  compared.done();
 }
 
 /** Class of a source's records: how they came about, as far as it bears on what was not recorded. */

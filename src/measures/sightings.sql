@@ -3,7 +3,7 @@
 -- a record whose date spans more than a day makes no visit. Non-detections make visits and no squares.
 -- A sighting's class is that of its source (everyday, mass_event, targeted, lot); it is provisional where its last year is.
 -- In: public_records, source_classes (source, class), provisional (year). Out: sightings (one row a used record), visits, visit_squares, square_territories, visits_by_period,
--- tetrad_shares, placing_counts, atlas_totals.
+-- placing_counts, atlas_totals.
 CREATE OR REPLACE TABLE visits AS
 SELECT row_number() OVER (ORDER BY visit_place, first_day, recorder) AS visit, *
 FROM (
@@ -39,19 +39,6 @@ FROM sightings WHERE tetrad IS NOT NULL GROUP BY grid, tetrad;
 
 CREATE OR REPLACE TABLE visits_by_period AS
 SELECT period, count(*) AS visits FROM visits GROUP BY period;
-
--- Share of each compared period's records that are good to 2 km, in the 10 km squares recorded in both: below the stated
--- share, change at 2 km cannot be judged. Records shown coarser than they are known say nothing of that.
-CREATE OR REPLACE TABLE tetrad_shares AS
-WITH in_both AS (
-  SELECT grid, hectad FROM sightings
-  WHERE present AND NOT generalised AND hectad IS NOT NULL AND period IN (SELECT from_period FROM compared UNION ALL SELECT to_period FROM compared)
-  GROUP BY grid, hectad HAVING count(DISTINCT period) = 2
-)
-SELECT period, count(*) AS records, count(tetrad) AS at_tetrad
-FROM sightings JOIN in_both USING (grid, hectad)
-WHERE present AND NOT generalised AND period IN (SELECT from_period FROM compared UNION ALL SELECT to_period FROM compared)
-GROUP BY period;
 
 -- What placing did, for the methods page. A laxer rule of half the circle adds a square only where a record has none yet.
 CREATE OR REPLACE TABLE placing_counts AS

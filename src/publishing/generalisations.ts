@@ -1,5 +1,5 @@
 /** What the list of sensitive taxa means for what is published, in words and for the tables. */
-import { coarsest, type Generalisation, generalisationsOf, levelOf, scopeInWords } from "../scheme/generalisations.ts";
+import { generalisationsOf, levelOf, scopeInWords } from "../scheme/generalisations.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import type { GeneralisedTo, ShownCoarser } from "./contracts.ts";
 import { escapeHtml } from "./markdown.ts";
@@ -21,30 +21,6 @@ export function shownCoarser(taxonId: string, scheme: Scheme, names: ReadonlyMap
 export function generalisedTo(taxonId: string, scheme: Scheme): GeneralisedTo {
   const all = generalisationsOf(scheme, taxonId);
   return levelOf(all) ?? (all.length === 0 ? "none" : "in part");
-}
-
-/**
- * Why change of a taxon cannot be judged at a resolution in a territory: the squares of that size lack its hidden records.
- * Entries for castes, stages and months are left to the page's words: most of the taxon's records are there.
- *
- * @returns empty where nothing is hidden there
- * @example hiddenAt({ resolution_m: 2_000, territory: "all" }, generalisations) // => "its records are shown at 10 km"
- */
-export function hiddenAt(
-  { resolution_m, territory }: { resolution_m: number; territory: string },
-  generalisations: readonly Generalisation[],
-): string {
-  const bearing = generalisations.filter(
-    ({ own, entry: { level, castes, months, territories } }) =>
-      own &&
-      (level === "withheld" || (level === "10 km" && resolution_m < 10_000)) &&
-      castes.length + months.length === 0 &&
-      (territories.length === 0 || territory === "all" || territories.includes(territory)),
-  );
-  const level = coarsest(bearing.map(({ entry }) => entry.level));
-  if (level === null) return "";
-  const some = bearing.some(({ whole }) => whole) || territory !== "all" ? "" : "some of ";
-  return level === "withheld" ? `${some}its places are withheld` : `${some}its records are shown at ${level}`;
 }
 
 /** What a page says of one entry. @example saidOf({ of: "", level: "10 km", scope: "", … }) // => "Shown at 10 km" */

@@ -1,9 +1,9 @@
-import { generalisationsOf } from "../scheme/generalisations.ts";
+import { generalisationsOf, hiddenAt } from "../scheme/generalisations.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import { changeRow, type JudgingRules } from "./change-rows.ts";
 import type { Character, TaxonFile, TaxonSummary } from "./contracts.ts";
-import { generalisedTo, hiddenAt, shownCoarser } from "./generalisations.ts";
+import { generalisedTo, shownCoarser } from "./generalisations.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Measured } from "./measured.ts";
 import { slugOf } from "./slug.ts";

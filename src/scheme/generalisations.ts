@@ -48,6 +48,30 @@ export function coarsest(levels: readonly Level[]): Level | null {
   return LEVELS.findLast((level) => levels.includes(level)) ?? null;
 }
 
+/**
+ * Why change of a taxon cannot be judged at a resolution in a territory: the squares of that size lack its hidden records.
+ * Entries for castes, stages and months are left to the page's words: most of the taxon's records are there.
+ *
+ * @returns empty where nothing is hidden there
+ * @example hiddenAt({ resolution_m: 2_000, territory: "all" }, generalisations) // => "its records are shown at 10 km"
+ */
+export function hiddenAt(
+  { resolution_m, territory }: { resolution_m: number; territory: string },
+  generalisations: readonly Generalisation[],
+): string {
+  const bearing = generalisations.filter(
+    ({ own, entry: { level, castes, months, territories } }) =>
+      own &&
+      (level === "withheld" || (level === "10 km" && resolution_m < 10_000)) &&
+      castes.length + months.length === 0 &&
+      (territories.length === 0 || territory === "all" || territories.includes(territory)),
+  );
+  const level = coarsest(bearing.map(({ entry }) => entry.level));
+  if (level === null) return "";
+  const some = bearing.some(({ whole }) => whole) || territory !== "all" ? "" : "some of ";
+  return level === "withheld" ? `${some}its places are withheld` : `${some}its records are shown at ${level}`;
+}
+
 function isScoped({ territories, castes, months }: SensitiveRow): boolean {
   return territories.length + castes.length + months.length > 0;
 }

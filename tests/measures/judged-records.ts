@@ -56,6 +56,8 @@ export interface Rules {
   minimumVisits: number;
   /** Years that are still incomplete; none unless given. */
   provisionalYears?: number[];
+  /** Comparable squares asked for before change is judged; 20 unless given. */
+  minimumComparable?: number;
 }
 
 /** Castes of the kinds of record, by kind. */
@@ -218,7 +220,7 @@ export async function measureRows(
 
 /** What the measures read of a scheme: checklist, periods, rule, territories. */
 function schemeOf(
-  { within, periods, compared, minimumVisits, provisionalYears }: Rules,
+  { within, periods, compared, minimumVisits, provisionalYears, minimumComparable }: Rules,
   sensitive: readonly Partial<SensitiveRow>[],
 ): Scheme {
   const taxa = Object.entries(within).map(([taxonID, above]) => ({ taxonID, within: above }));
@@ -227,7 +229,7 @@ function schemeOf(
     ...(compared === null ? {} : { compared: compared.map((index) => periods[index]?.id) }),
     coverage: { minimum_visits: minimumVisits },
     season: SeasonSettings.parse({}),
-    change: ChangeSettings.parse({}),
+    change: ChangeSettings.parse({ minimum_comparable_squares: minimumComparable }),
     range: RangeSettings.parse({}),
     surroundings: SurroundingsSettings.parse({
       kinds: (["habitat", "flowerVisited"] as const).map((field) => ({
@@ -272,15 +274,17 @@ const PERIODS: Rules["periods"] = [
   { id: "recent", from: 2006, to: 2020 },
 ];
 
-/** Rules by chance: a checklist, one to three periods, which two are compared, visits asked for. */
+/** Rules by chance: a checklist, one to three periods, which two are compared, visits asked for, provisional years. */
 export const anyRules: fc.Arbitrary<Rules> = fc
   .record({
     within: fc.constantFrom(...GRAPHS),
     periods: fc.constantFrom(PERIODS, PERIODS.slice(1), PERIODS.slice(2)),
     minimumVisits: fc.integer({ min: 1, max: 3 }),
+    provisionalYears: fc.constantFrom<number[]>([], [2013], [1995, 2013], [2005, 2006]),
+    minimumComparable: fc.integer({ min: 1, max: 2 }),
     pick: fc.nat(2),
   })
-  .map(({ within, periods, minimumVisits, pick }) => {
+  .map(({ within, periods, pick, ...others }) => {
     const pairs: [number, number][] =
       periods.length === 3
         ? [
@@ -292,7 +296,7 @@ export const anyRules: fc.Arbitrary<Rules> = fc
     return {
       within,
       periods,
-      minimumVisits,
+      ...others,
       compared: periods.length === 1 ? null : (pairs[pick % pairs.length] ?? null),
     };
   });
@@ -331,6 +335,9 @@ export function anyRecords(rules: Rules, maxLength = 150): fc.Arbitrary<RecordRo
         present: fc.constantFrom(true, true, true, true, false),
         kind_id: fc.nat(KINDS.length - 1),
         recorder: fc.constantFrom("", "ann"),
+        complete: fc.constantFrom(false, false, true),
+        established: fc.constantFrom(true, true, true, true, true, false),
+        source: fc.constantFrom("walks", "walks", ...SOURCES.map(({ id }) => id)),
         status: fc.constantFrom(
           "used" as const,
           "used" as const,

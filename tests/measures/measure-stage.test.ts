@@ -32,7 +32,7 @@ const ASKED: Readonly<Record<string, string>> = {
   square_effort: "SELECT resolution_m, grid || ' ' || square AS square, period, records, visits FROM square_effort",
   square_states: `SELECT taxon_id, resolution_m, territory, grid || ' ' || square AS square, recorded_ever, recorded_from, recorded_to,
       covered_from, covered_to, state FROM all_states`,
-  change_counts: "SELECT * FROM change_counts WHERE (SELECT from_period FROM compared) >= 0",
+  change_counts: "SELECT * FROM change_counts",
   taxon_coverage: "SELECT taxon_id, resolution_m, grid || ' ' || square AS square, period FROM taxon_coverage",
   taxon_season: "SELECT * FROM taxon_season",
   season_left_out: "SELECT * FROM season_left_out",
@@ -43,6 +43,10 @@ const ASKED: Readonly<Record<string, string>> = {
   taxon_totals: "SELECT * FROM taxon_totals",
   off_map: "SELECT * FROM off_map",
   tetrad_shares: "SELECT * FROM tetrad_shares",
+  trends:
+    "SELECT taxon_id, evidence_set, from_period, to_period, n_from, n_to, n, judged, estimate FROM trends WHERE method = 'squares_compared'",
+  series: "SELECT taxon_id, time, n, estimate FROM series WHERE method = 'squares_compared'",
+  spread: "SELECT * FROM spread",
 };
 
 /** Rows without the order of rows and of columns. */
@@ -82,7 +86,9 @@ describe("measure, against the definitions worked out record by record", () => {
         const wrong = await database.rows(
           `SELECT c.taxon_id FROM change_counts AS c JOIN
              (SELECT resolution_m, count(*) AS squares FROM visited_squares GROUP BY resolution_m) AS v USING (resolution_m)
-           WHERE territory = 'all' AND retained + gained + lost + recorded_both_not_covered + not_comparable_since + not_comparable_before
+           WHERE territory = 'all' AND from_period = (SELECT from_period FROM compared) AND to_period = (SELECT to_period FROM compared)
+             AND minimum_visits = (SELECT minimum_visits FROM rules)
+             AND retained + gained + lost + recorded_both_not_covered + recorded_both_unsettled + not_comparable_since + not_comparable_before
              + covered_both_no_record + covered_one_no_record + covered_neither
              + (SELECT count(*) FROM all_states AS s WHERE s.taxon_id = c.taxon_id AND s.resolution_m = c.resolution_m AND recorded_ever AND state IS NULL) <> squares`,
         );
@@ -213,7 +219,7 @@ describe("measure, worked by hand", () => {
       RULES,
     );
     const counts = await database.rows(
-      "SELECT territory, squares_to FROM change_counts WHERE taxon_id = 'lucorum' AND resolution_m = 10000 ORDER BY territory",
+      "SELECT DISTINCT territory, squares_to FROM change_counts WHERE taxon_id = 'lucorum' AND resolution_m = 10000 ORDER BY territory",
     );
     expect(counts).toEqual([
       { territory: "all", squares_to: 1 },

@@ -3,47 +3,8 @@
  * the program but the shape of a record. Slow and plain on purpose.
  */
 import { KINDS, type RecordRow, type Rules } from "./judged-records.ts";
-
-type Row = Record<string, unknown>;
-
-export const RESOLUTIONS = [10_000, 2_000] as const;
-
-/** A taxon and everything above it. */
-function upwards(taxon: string, { within }: Rules): Set<string> {
-  const all = new Set([taxon]);
-  for (const one of all) for (const above of within[one] ?? []) all.add(above);
-  return all;
-}
-
-/** A taxon, everything above it and everything below it. */
-function lineage(taxon: string, rules: Rules): Set<string> {
-  const below = Object.keys(rules.within).filter((other) => upwards(other, rules).has(taxon));
-  return new Set([...upwards(taxon, rules), ...below]);
-}
-
-function squareOf(record: RecordRow, resolution: number): string | null {
-  const code = resolution === 10_000 ? record.hectad : record.tetrad;
-  return code === null ? null : `${record.grid} ${code}`;
-}
-
-/** One place, one day, one recorder or party; null for a date of several days. */
-function visitOf(record: RecordRow): string | null {
-  if (record.first_day === null || record.first_day !== record.last_day || record.visit_place === "") return null;
-  return [record.visit_place, record.first_day, record.recorder].join("|");
-}
-
-function distinct<T>(values: readonly (T | null)[]): number {
-  return new Set(values.filter((value) => value !== null)).size;
-}
-
-function group(records: readonly RecordRow[], key: (record: RecordRow) => string | null): Map<string, RecordRow[]> {
-  const groups = new Map<string, RecordRow[]>();
-  for (const record of records) {
-    const name = key(record);
-    if (name !== null) groups.set(name, [...(groups.get(name) ?? []), record]);
-  }
-  return groups;
-}
+import { plainChange } from "./plain-change.ts";
+import { distinct, group, RESOLUTIONS, type Row, squareOf, upwards, visitOf } from "./plain-records.ts";
 
 const least = (values: readonly (number | null)[]) => Math.min(...values.filter((value) => value !== null));
 const firstYear = (records: readonly RecordRow[]) =>
@@ -55,10 +16,6 @@ export function plainMeasures(all: readonly RecordRow[], rules: Rules): Record<s
   const used = all.filter(({ status }) => status === "used");
   const taxa = Object.keys(rules.within);
   const of = (taxon: string) => used.filter((record) => record.present && upwards(record.taxon_id, rules).has(taxon));
-  const squares = squaresOf(used);
-  const states = taxa.flatMap((taxon) =>
-    squares.map((square) => stateOf(taxon, square, { used, own: of(taxon), rules })),
-  );
   return {
     taxon_squares: taxa.flatMap((taxon) =>
       squaresByPeriod(
@@ -77,21 +34,7 @@ export function plainMeasures(all: readonly RecordRow[], rules: Rules): Record<s
       (records) => ({ records: records.length, visits: distinct(records.map(visitOf)) }),
       {},
     ),
-    square_states: states.map(({ state, ...row }) => ({ ...row, state: rules.compared === null ? null : state })),
-    change_counts: rules.compared === null ? [] : changeCounts(taxa, states),
-    taxon_coverage: taxa.flatMap((taxon) =>
-      RESOLUTIONS.flatMap((resolution_m) =>
-        [...new Set(of(taxon).map((record) => squareOf(record, resolution_m)))]
-          .filter((square) => square !== null)
-          .flatMap((square) =>
-            rules.periods.flatMap((_, period) =>
-              isCovered(taxon, { square, resolution_m }, period, { used, rules })
-                ? [{ taxon_id: taxon, resolution_m, square, period }]
-                : [],
-            ),
-          ),
-      ),
-    ),
+    ...plainChange(used, rules),
     ...seasonsAndYears(taxa, of, used),
     taxon_totals: taxa.filter((taxon) => of(taxon).length > 0).map((taxon) => totalsOf(taxon, of(taxon), rules)),
     off_map: taxa.flatMap((taxon) =>
@@ -110,18 +53,7 @@ export function plainMeasures(all: readonly RecordRow[], rules: Rules): Record<s
         }));
       }),
     ),
-    tetrad_shares: rules.compared === null ? [] : tetradShares(used, rules.compared),
   };
-}
-
-function squaresOf(used: readonly RecordRow[]): { square: string; resolution_m: number; territory: string }[] {
-  return RESOLUTIONS.flatMap((resolution_m) =>
-    [...group(used, (record) => squareOf(record, resolution_m))].map(([square, records]) => ({
-      square,
-      resolution_m,
-      territory: records.map(({ territory }) => territory).sort()[0] ?? "",
-    })),
-  );
 }
 
 function squaresByPeriod(records: readonly RecordRow[], count: (records: RecordRow[]) => Row, row: Row): Row[] {
@@ -134,97 +66,6 @@ function squaresByPeriod(records: readonly RecordRow[], count: (records: RecordR
       const [square, period] = key.split("|");
       return { ...row, resolution_m, square, period: period === "null" ? null : Number(period), ...count(own) };
     }),
-  );
-}
-
-/** Covered for a taxon: at least so many visits in that square and period on which another taxon was recorded there. */
-function isCovered(
-  taxon: string,
-  { square, resolution_m }: { square: string; resolution_m: number },
-  period: number,
-  { used, rules }: { used: readonly RecordRow[]; rules: Rules },
-): boolean {
-  const own = lineage(taxon, rules);
-  const telling = used.filter(
-    (record) =>
-      record.present &&
-      record.period === period &&
-      squareOf(record, resolution_m) === square &&
-      !own.has(record.taxon_id),
-  );
-  return distinct(telling.map(visitOf)) >= rules.minimumVisits;
-}
-
-function stateOf(
-  taxon: string,
-  square: { square: string; resolution_m: number; territory: string },
-  { used, own, rules }: { used: readonly RecordRow[]; own: readonly RecordRow[]; rules: Rules },
-) {
-  const [from, to] = rules.compared ?? [-1, rules.periods.length - 1];
-  const here = own.filter((record) => squareOf(record, square.resolution_m) === square.square);
-  const recorded_from = here.some(({ period }) => period === from);
-  const recorded_to = here.some(({ period }) => period === to);
-  const covered_from = isCovered(taxon, square, from, { used, rules });
-  const covered_to = isCovered(taxon, square, to, { used, rules });
-  const comparable = covered_from && covered_to;
-  const state =
-    recorded_from && recorded_to
-      ? "retained"
-      : recorded_to
-        ? comparable
-          ? "gained"
-          : "not_comparable_since"
-        : recorded_from
-          ? comparable
-            ? "lost"
-            : "not_comparable_before"
-          : null;
-  return {
-    taxon_id: taxon,
-    ...square,
-    recorded_ever: here.length > 0,
-    recorded_from,
-    recorded_to,
-    covered_from,
-    covered_to,
-    state,
-  };
-}
-
-function changeCounts(taxa: readonly string[], states: readonly ReturnType<typeof stateOf>[]): Row[] {
-  const territories = ["all", ...new Set(states.map(({ territory }) => territory))];
-  return taxa.flatMap((taxon_id) =>
-    RESOLUTIONS.flatMap((resolution_m) =>
-      territories.flatMap((territory) => {
-        const own = states.filter(
-          (one) =>
-            one.taxon_id === taxon_id &&
-            one.resolution_m === resolution_m &&
-            (territory === "all" || one.territory === territory),
-        );
-        if (own.length === 0) return [];
-        const count = (test: (one: (typeof own)[number]) => boolean) => own.filter(test).length;
-        const both = ({ covered_from, covered_to }: (typeof own)[number]) => covered_from && covered_to;
-        return [
-          {
-            taxon_id,
-            resolution_m,
-            territory,
-            retained: count((one) => one.state === "retained" && both(one)),
-            gained: count((one) => one.state === "gained"),
-            lost: count((one) => one.state === "lost"),
-            recorded_both_not_covered: count((one) => one.state === "retained" && !both(one)),
-            not_comparable_since: count((one) => one.state === "not_comparable_since"),
-            not_comparable_before: count((one) => one.state === "not_comparable_before"),
-            covered_both_no_record: count((one) => !one.recorded_ever && both(one)),
-            covered_one_no_record: count((one) => !one.recorded_ever && one.covered_from !== one.covered_to),
-            covered_neither: count((one) => !one.recorded_ever && !one.covered_from && !one.covered_to),
-            squares_from: count((one) => one.recorded_from),
-            squares_to: count((one) => one.recorded_to),
-          },
-        ];
-      }),
-    ),
   );
 }
 
@@ -297,17 +138,4 @@ function totalsOf(taxon_id: string, own: readonly RecordRow[], rules: Rules): Ro
     tetrads: squares(own, 2_000),
     tetrads_latest: squares(latest, 2_000),
   };
-}
-
-/** In hectads recorded in both compared periods: each period's records, and those of them good to 2 km. */
-function tetradShares(used: readonly RecordRow[], compared: [number, number]): Row[] {
-  const inPeriod = (period: number) =>
-    used.filter((record) => record.present && record.period === period && record.hectad !== null);
-  const squares = compared.map((period) => new Set(inPeriod(period).map((record) => squareOf(record, 10_000))));
-  return compared.flatMap((period) => {
-    const records = inPeriod(period).filter((record) => squares.every((own) => own.has(squareOf(record, 10_000))));
-    return records.length === 0
-      ? []
-      : [{ period, records: records.length, at_tetrad: records.filter(({ tetrad }) => tetrad !== null).length }];
-  });
 }

@@ -1,11 +1,13 @@
 import type { ColumnType, Database } from "../../engine/database.ts";
+import { generalisationsOf, hiddenAt } from "../../scheme/generalisations.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
-import { comparedPeriods } from "../../scheme/settings-agree.ts";
 import { EVIDENCE_SETS, type EvidenceSet, laySet } from "./evidence-sets.ts";
+import { pairsOfPeriods } from "./pairs-of-periods.ts";
+import { squaresCompared } from "./squares-compared.ts";
 import type { SeriesPoint, TellChange, Trend } from "./trend.ts";
 
 /** The methods, in the order their lines are shown. */
-const METHODS: readonly TellChange[] = [];
+const METHODS: readonly TellChange[] = [squaresCompared];
 
 const TREND_COLUMNS: Readonly<Record<keyof Trend, ColumnType>> = {
   taxon_id: "text",
@@ -37,7 +39,7 @@ const SERIES_COLUMNS: Readonly<Record<keyof SeriesPoint, ColumnType>> = {
 
 /**
  * Fills `trends`, what each method says of each taxon between each two periods from each set of evidence, and `series`.
- * Both are empty in an atlas of one period.
+ * Both are empty in an atlas of one period. Of taxa whose places are withheld nothing is told.
  *
  * @param sets the sets to tell them from, the headline one first
  */
@@ -47,26 +49,30 @@ export async function tellTrends(
   sets: readonly EvidenceSet[] = EVIDENCE_SETS,
 ): Promise<void> {
   const pairs = pairsOfPeriods(scheme);
+  const hidden = hiddenTaxa(scheme);
   const trends: Trend[][] = [];
   const series: SeriesPoint[][] = [];
   for (const set of pairs.length === 0 ? [] : sets) {
     await laySet(database, set);
     for (const method of METHODS) {
       const told = await method({ database, scheme, set, pairs });
-      trends.push(told.trends);
-      if (set === sets[0]) series.push(told.series);
+      trends.push(told.trends.map((trend) => silenced(trend, hidden.get(trend.taxon_id))));
+      if (set === sets[0]) series.push(told.series.filter(({ taxon_id }) => !hidden.has(taxon_id)));
     }
   }
   await fillRows(database, "trends", TREND_COLUMNS, trends.flat());
   await fillRows(database, "series", SERIES_COLUMNS, series.flat());
 }
 
-/** The compared pair first, then each period with the one after it. */
-function pairsOfPeriods({ settings }: Scheme): [number, number][] {
-  const compared = comparedPeriods(settings);
-  if (compared === null) return [];
-  const next = settings.periods.slice(1).map((_, index): [number, number] => [index, index + 1]);
-  return [compared, ...next.filter(([from, to]) => from !== compared[0] || to !== compared[1])];
+/** Why nothing can be told of the squares of a taxon: those whose places, or some of them, are withheld. */
+function hiddenTaxa(scheme: Scheme): Map<string, string> {
+  const reason = (id: string) => hiddenAt({ resolution_m: 10_000, territory: "all" }, generalisationsOf(scheme, id));
+  return new Map(scheme.taxa.map(({ taxonID }) => [taxonID, reason(taxonID)] as const).filter(([, why]) => why !== ""));
+}
+
+/** A trend of hidden places is none, whatever the method made of what is left. */
+function silenced(trend: Trend, reason: string | undefined): Trend {
+  return reason === undefined ? trend : { ...trend, estimate: null, low: null, high: null, judged: false, reason };
 }
 
 async function fillRows<Row extends object>(
