@@ -71,6 +71,18 @@ export function squaresOf(
   });
 }
 
+/** The squares of a taxon that was recorded in the later period alone. */
+export function onlyLater(squares: readonly TaxonSquare[]): TaxonSquare[] {
+  return squares.flatMap((square, index) => {
+    const [, records = 0] = square.records;
+    const [, visits = 0] = square.visits;
+    if (records === 0) return [];
+    const state = square.covered.every(Boolean) ? "gained" : "not_comparable_since";
+    const first_year = 2006 + (index % 17);
+    return [{ ...square, state, records: [0, records], visits: [0, visits], first_year, last_year: 2024 }];
+  });
+}
+
 export function changeOf(
   squares: readonly TaxonSquare[],
   hectads: readonly HectadSummary[],
@@ -86,7 +98,7 @@ export function changeOf(
   const blank = hectads
     .filter(({ square }) => !recorded.has(square))
     .map(({ visits }) => visits.filter((number) => number >= 5).length);
-  const judged = resolution === 10_000 && comparable >= 20;
+  const judged = resolution === 10_000 && comparable >= 20 && retained + lost > 0;
   const net = gained - lost;
   const half = Math.round(1.96 * Math.sqrt(gained + lost));
   return {
@@ -111,9 +123,11 @@ export function changeOf(
     judged,
     reason: judged
       ? ""
-      : resolution === 10_000
-        ? `${comparable} comparable squares; 20 are needed`
-        : "too few records of the earlier period are precise to 2 km",
+      : comparable >= 20
+        ? "no square in the earlier period"
+        : resolution === 10_000
+          ? `${comparable} comparable squares; 20 are needed`
+          : "too few records of the earlier period are precise to 2 km",
   };
 }
 

@@ -2,7 +2,7 @@ import type { Character, HectadSummary, TaxonFile } from "../../../src/publishin
 import type { FixtureTaxon } from "./fixture-taxa.ts";
 import { hump, stream, total, yearsOf } from "./numbers.ts";
 import type { FixtureShape } from "./shape.ts";
-import { changeOf, squaresOf } from "./squares.ts";
+import { changeOf, onlyLater, squaresOf } from "./squares.ts";
 
 const PARTS = ["face", "collar", "mid-thorax", "rear-thorax", "t1", "t2", "t3", "t4", "t5", "t6", "hind-leg", "wings"];
 export const CASTE_LABELS: Record<string, string> = {
@@ -60,6 +60,9 @@ function seasonOf(castes: readonly string[], size: number): TaxonFile["season_by
   });
 }
 
+/** The sixth taxon came in the later period. */
+const NEWCOMER = 5;
+
 export interface Invented {
   readonly file: TaxonFile;
   readonly latest: string[];
@@ -75,7 +78,8 @@ export function inventTaxon(
   const place = index % 6;
   const two = shape.periods !== 1;
   const bare = shape.bare ?? false;
-  const squares = squaresOf(hectads, 0.9 - place * 0.12, random, two);
+  const recorded = squaresOf(hectads, 0.9 - place * 0.12, random, two);
+  const squares = two && index === NEWCOMER ? onlyLater(recorded) : recorded;
   const size = 30 - place * 4;
   const castes = bare ? [] : [...taxon.castes];
   const season_by_caste = seasonOf(castes, size);
@@ -91,9 +95,9 @@ export function inventTaxon(
       ]
     : [];
   const uncovered = { neither: [] as string[], later_only: [] as string[], earlier_only: [] as string[] };
-  const recorded = new Set(squares.map(({ square }) => square));
+  const codes = new Set(squares.map(({ square }) => square));
   for (const { square, visits } of hectads) {
-    if (recorded.has(square)) continue;
+    if (codes.has(square)) continue;
     const [before, since] = two
       ? [(visits[0] ?? 0) >= 5, (visits[1] ?? 0) >= 5]
       : [(visits[0] ?? 0) >= 5, (visits[0] ?? 0) >= 5];

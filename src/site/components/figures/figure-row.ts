@@ -13,4 +13,6 @@ export interface FigureRow {
   readonly counts: readonly (number | null)[];
   /** What the figure says, in a word or two. */
   readonly says?: string;
+  /** Whether it says something else than the first row: marked with a bar. */
+  readonly differs?: boolean;
 }

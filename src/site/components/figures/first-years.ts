@@ -1,5 +1,8 @@
 import type { AtlasFile, Period, TaxonFile } from "../../../publishing/contracts.ts";
 import type { NumberClass } from "../../maps/number-map.ts";
+import { inWords } from "../text/numbers.ts";
+import type { Sentence } from "../text/sentences.ts";
+import { countedInWords } from "../text/words.ts";
 
 /** Most classes of years that one ink can tell apart. */
 const CLASSES = 4;
@@ -56,4 +59,18 @@ export function firstYearClasses(years: readonly number[]): FirstYearClass[] {
       squares: sorted.filter((year) => year >= least && year <= most).length,
     };
   });
+}
+
+/**
+ * When a newcomer was first recorded, and in how many squares by now.
+ *
+ * @param years first year of each square
+ * @example firstYearsSentence([2001, 2004, 2004]) // => "First recorded in **2001**, in one square; by 2004 in **three**."
+ */
+export function firstYearsSentence(years: readonly number[]): Sentence {
+  if (years.length === 0) return "No square of it has a year.";
+  const [first, last] = [Math.min(...years), Math.max(...years)];
+  const start = years.filter((year) => year === first).length;
+  const begun = `First recorded in **${first}**, in ${countedInWords(start, "square")}`;
+  return first === last ? `${begun}.` : `${begun}; by ${last} in **${inWords(years.length)}**.`;
 }
