@@ -1,7 +1,4 @@
-import type { KnownTruthRow, MethodClaim, TrendMethod } from "./contracts.ts";
-
-/** Largest share of unchanged species that a method may call changed, and bounds of the share of 95 % intervals that hold the truth. */
-export const TARGETS = Object.freeze({ called: 0.05, coverage: [0.92, 0.97] as readonly [number, number] });
+import { type KnownTruthRow, type MethodClaim, TARGETS, type TrendMethod } from "./contracts.ts";
 
 /** Which methods claim to correct for recording. The squares compared never did. */
 const CLAIMS: Readonly<Record<TrendMethod, boolean>> = {

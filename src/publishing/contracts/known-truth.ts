@@ -4,6 +4,9 @@ import { count } from "./number-kinds.ts";
 
 const share = z.number().min(0).max(1);
 
+/** Largest share of unchanged species that a method may call changed, and bounds of the share of 95 % intervals that hold the truth. */
+export const TARGETS = Object.freeze({ called: 0.05, coverage: [0.92, 0.97] as readonly [number, number] });
+
 /** Species of one true change, of those a method spoke of. */
 export const KnownChange = z.strictObject({
   change: z.number().describe("true change of the number of squares lived in, %"),

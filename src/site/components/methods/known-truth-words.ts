@@ -1,0 +1,90 @@
+import { type KnownTruthRow, type MethodClaim, TARGETS, type TrendMethod } from "../../../publishing/contracts.ts";
+import { figured } from "../figures/figure-words.ts";
+import { METHOD_WORDS } from "../figures/lines.ts";
+import type { Sentence } from "../text/sentences.ts";
+import { listed, small } from "../text/words.ts";
+
+/** Fewest species of which a share is given. */
+const FEWEST = 20;
+
+/**
+ * What a method is called in the table, counting alone included.
+ *
+ * @example methodName("raw_counts") // => "Squares counted, nothing else"
+ */
+export function methodName(method: string): string {
+  if (method === "raw_counts") return "Squares counted, nothing else";
+  return METHOD_WORDS[method as TrendMethod]?.name ?? method;
+}
+
+/** Whether no species of the row changes. @example isUnchanging({ by_change: [{ change: 0, … }] }) // true */
+export function isUnchanging({ by_change }: Pick<KnownTruthRow, "by_change">): boolean {
+  return by_change.every(({ change }) => change === 0);
+}
+
+/**
+ * Which targets a row misses, in words; empty for none.
+ *
+ * @example misses({ called: 0.2, coverage: null, by_change: [] }) // => "calls too many changed"
+ */
+export function misses(row: Pick<KnownTruthRow, "called" | "coverage" | "by_change">): string {
+  const told: string[] = [];
+  if (isUnchanging(row) && row.called !== null && row.called > TARGETS.called) told.push("calls too many changed");
+  if (row.coverage !== null && row.coverage < TARGETS.coverage[0]) told.push("intervals too narrow");
+  if (row.coverage !== null && row.coverage > TARGETS.coverage[1]) told.push("intervals too wide");
+  return told.join("; ");
+}
+
+/** True changes among some rows, in order, %. @example changesOf([{ by_change: [] }]) // => [] */
+export function changesOf(rows: readonly Pick<KnownTruthRow, "by_change">[]): number[] {
+  return [...new Set(rows.flatMap(({ by_change }) => by_change.map(({ change }) => change)))].sort((a, b) => a - b);
+}
+
+/**
+ * Share of the species of one true change that were called so; of those that do not change, called changed at all. As
+ * counts where they are fewer than 20.
+ *
+ * @example powerOf({ by_change: [{ change: -40, judged: 200, more: 1, fewer: 150, coverage: null }] }, -40) // => "75 %"
+ */
+export function powerOf({ by_change }: Pick<KnownTruthRow, "by_change">, change: number): string {
+  const own = by_change.find((row) => row.change === change);
+  if (own === undefined || own.judged === 0) return "–";
+  const called = change > 0 ? own.more : change < 0 ? own.fewer : own.more + own.fewer;
+  return own.judged < FEWEST ? `${called} of ${own.judged}` : `${figured((100 * called) / own.judged)} %`;
+}
+
+/** What is said of a claim. @example claimWords({ claim: "kept", reason: "" }) // => "corrects for recording" */
+export function claimWords({ claim, reason }: Pick<MethodClaim, "claim" | "reason">): string {
+  switch (claim) {
+    case "none":
+      return "claims no correction for recording";
+    case "untested":
+      return "untested, so that it claims no correction for recording";
+    case "kept":
+      return "corrects for recording";
+    case "withdrawn":
+      return `its claim to correct for recording is withdrawn: ${reason}`;
+  }
+}
+
+/**
+ * What the table says of counting alone, and of the methods that claim to correct for recording.
+ *
+ * @example truthSentence([]) // => "No method has been tested where the truth is known, and **none claims to correct for recording**."
+ */
+export function truthSentence(rows: readonly KnownTruthRow[]): Sentence {
+  const most = new Map<string, number>();
+  for (const row of rows.filter(isUnchanging))
+    if (row.called !== null) most.set(row.method, Math.max(row.called, most.get(row.method) ?? 0));
+  if (most.size === 0)
+    return "No method has been tested where the truth is known, and **none claims to correct for recording**.";
+  const words = (share: number) => `${figured(100 * share)} %`;
+  const raw = most.get("raw_counts");
+  const start =
+    raw === undefined
+      ? ""
+      : `Where no species changes and recording does, counting squares alone calls up to **${words(raw)}** of them changed. `;
+  const others = [...most].filter(([method]) => method !== "raw_counts");
+  const told = others.map(([method, share]) => `${small(methodName(method))} up to ${words(share)}`);
+  return `${start}${told.length === 0 ? "" : `${start === "" ? "Of species that do not change, called changed" : "The methods call changed"}: ${listed(told)}.`}`.trim();
+}
