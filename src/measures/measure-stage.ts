@@ -43,6 +43,7 @@ export const MEASURE_TABLES = [
   "spread",
   "placing_counts",
   "periods",
+  "compared",
   "surroundings_use",
   "trends",
   "series",

@@ -5,6 +5,7 @@ import { placingTerritories } from "../records/record-stage.ts";
 import { scopeInWords } from "../scheme/generalisations.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { dataPackage } from "./data-package.ts";
+import { fillChangeFigures } from "./fill-change-figures.ts";
 import { generalisedTo } from "./generalisations.ts";
 import { licenceOf } from "./licences.ts";
 import { PUBLISHED_TABLES } from "./published-tables.ts";
@@ -28,6 +29,7 @@ export async function writeDownloads(
   const { invented } = scheme.settings;
   await fillTaxonNames(database, scheme, names);
   await fillGeneralisations(database, scheme);
+  await fillChangeFigures(database, scheme);
   const files: DownloadEntry[] = [];
   for (const table of PUBLISHED_TABLES) files.push(...(await writeTable(database, table, { folder, invented })));
   files.push(await writeGeojson(database, scheme, folder));

@@ -132,7 +132,7 @@ export function taxonStates(
     hectads: columns(taxon.squares["10000"], ids),
     tetrads: columns(taxon.squares["2000"], ids),
     uncovered: { neither: known(neither), later_only: known(later_only), earlier_only: known(earlier_only) },
-    judged_at_2km: taxon.change.some((row) => row.resolution_m === 2_000 && row.territory === "all" && row.judged),
+    judged_at_2km: taxon.change.find((row) => row.resolution_m === 2_000 && row.territory === "all")?.judged ?? false,
     shown_at_10km: taxon.generalised_to === "10 km",
   };
 }

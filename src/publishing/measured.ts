@@ -1,4 +1,5 @@
 import type { Database } from "../engine/database.ts";
+import { type ChangeCounts, changeCounts } from "./change-counts.ts";
 import type { SquareState, TaxonSquare } from "./contracts.ts";
 
 /** Everything measured about one taxon, gathered from the measure tables. */
@@ -21,20 +22,6 @@ export interface Measured {
   offMap: { resolution_m: number; reason: string; records: number }[];
   squares: { "10000": TaxonSquare[]; "2000": TaxonSquare[] };
   latestHectads: string[];
-}
-
-export interface ChangeCounts {
-  resolution_m: 10_000 | 2_000;
-  territory: string;
-  retained: number;
-  gained: number;
-  lost: number;
-  recorded_both_not_covered: number;
-  not_comparable_since: number;
-  not_comparable_before: number;
-  covered_both_no_record: number;
-  covered_one_no_record: number;
-  covered_neither: number;
 }
 
 const NOTHING = {
@@ -100,10 +87,10 @@ export async function gatherMeasured(
     "SELECT * FROM taxon_years WHERE year IS NOT NULL ORDER BY ALL",
     (measured, { taxon_id: _, ...row }) => measured.years.push(row),
   );
-  await each<ChangeCounts & { taxon_id: string }>(
-    "SELECT * FROM change_counts ORDER BY taxon_id, resolution_m DESC, territory",
-    (measured, { taxon_id: _, ...row }) => measured.changes.push(row),
-  );
+  for (const [id, counts] of await changeCounts(database)) {
+    const measured = all.get(id);
+    if (measured !== undefined) measured.changes = counts;
+  }
   await each<Measured["offMap"][number] & { taxon_id: string }>(
     "SELECT * FROM off_map ORDER BY ALL",
     (measured, { taxon_id: _, ...row }) => measured.offMap.push(row),

@@ -1,9 +1,11 @@
 import { coordinateSystem } from "../geodesy/coordinate-systems.ts";
 import { gridNamed } from "../grids/index.ts";
 import type { Scheme } from "../scheme/scheme.ts";
-import type { AtlasFile } from "./contracts.ts";
 import { sensitiveStatements } from "./generalisations.ts";
 import { escapeHtml } from "./markdown.ts";
+import { changeStatements } from "./methods/change-methods.ts";
+import { number, percent, type Statement, section } from "./methods/statement.ts";
+import { useSentences } from "./methods/use-of-surroundings.ts";
 import { periodLabel } from "./period-label.ts";
 import type { TaxonNames } from "./taxon-names.ts";
 
@@ -21,8 +23,6 @@ export interface MethodCounts {
   aggregates: number;
 }
 
-type Statement = AtlasFile["methods"][number];
-
 /** The methods page's sentences, made from the settings in force and from what was counted under them. */
 export function methodStatements(
   scheme: Scheme,
@@ -30,8 +30,6 @@ export function methodStatements(
   names: ReadonlyMap<string, TaxonNames>,
 ): Statement[] {
   const { settings } = scheme;
-  const section = (title: string, ...sentences: string[]) =>
-    sentences.filter(Boolean).map((html) => ({ section: title, html }));
   return [
     ...section("Grids", ...gridSentences(scheme)),
     ...section(
@@ -69,7 +67,7 @@ export function methodStatements(
       `A square is covered for a species in a period when at least ${settings.coverage.minimum_visits === 1 ? "one visit" : `${settings.coverage.minimum_visits} visits`} there recorded other ${escapeHtml(settings.group.many)}. The species’ own records, and those of groups that may hold it, do not count towards it, so that a species cannot make its own gain or loss; nor does a visit that reports only what was not found.`,
       "A square that nobody covered is hatched. A blank square was covered and the species not reported there, which is not proof of absence.",
     ),
-    ...(settings.periods.length === 1 ? [] : section("Change", ...changeSentences(scheme))),
+    ...changeStatements(scheme),
     ...section(
       "Flight periods",
       "Bars count records in thirds of the month: days 1–10, 11–20, and 21 to the end, which holds 8 to 11 days. A record enters only if its whole date lies in one third; a record known only to its month enters none.",
@@ -105,31 +103,7 @@ function gridSentences({ settings, territories }: Scheme): string[] {
   });
 }
 
-function changeSentences({ settings }: Scheme): string[] {
-  return [
-    "Only squares covered in both periods can show a change: found in both, newly found, or not refound. A square recorded in one period and too little visited in the other cannot be compared; it says where the species is, not how it has changed.",
-    "The interval of the net change is conditional on the squares that changed: the share newly found among them has its 95 % score interval (Wilson 1927). It allows for chance among the comparable squares and not for unequal recording within them.",
-    `Change is not judged with fewer than ${settings.change.minimum_comparable_squares} comparable squares. At 2 km it is not judged unless at least ${percent(settings.change.minimum_tetrad_share)} of each period’s records are good to 2 km, among 10 km squares recorded in both, since better references look like new squares.`,
-  ];
-}
-
-function useSentences({ settings: { surroundings, group } }: Scheme): string[] {
-  return [
-    `Records that state a habitat, a flower or the like are set against what recorders visited: the term’s share of the visits with the species, over its share of all visits that state one. The ratio is 1 where it was recorded as often there as anywhere (Manly and others 2002). A habitat counts for the whole visit; a flower, nest site or host for the ${escapeHtml(group.one)} that was on it, each once a visit.`,
-    "Only everyday recording counts: a survey for one species and a museum lot chose their places by it. The interval is that of the linearised log ratio between 10 km squares, whose visits are alike (Liang and Zeger 1986).",
-    `The ratio is not given where fewer than ${surroundings.minimum_visits} visits state a term for the species, or fewer than ${surroundings.minimum_visits_of_term} state the term at all. <b>Visited is not preferred:</b> recorders choose where they walk and which flowers they look at, and write down what they think worth writing.`,
-  ];
-}
-
 /** A count at the beginning of a sentence: in words up to nine. */
 function inWords(count: number): string {
   return ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine"][count] ?? number(count);
-}
-
-function number(value: number): string {
-  return value.toLocaleString("en-GB");
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
 }

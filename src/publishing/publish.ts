@@ -21,6 +21,7 @@ import {
 } from "./contracts.ts";
 import { writeDownloads } from "./downloads.ts";
 import { figuresOf, gatherFigures } from "./figures/gather-figures.ts";
+import { judgingRules } from "./fill-change-figures.ts";
 import { knownTruthFile } from "./known-truth-file.ts";
 import { writeMapFolder } from "./map-folder.ts";
 import { renderMarkdown } from "./markdown.ts";
@@ -28,7 +29,7 @@ import { gatherMeasured } from "./measured.ts";
 import { squareFiles } from "./square-files.ts";
 import type { MapSquare } from "./square-tiles.ts";
 import { cornersInDegrees } from "./squares-geojson.ts";
-import { judgingRules, taxonFile, taxonSummary } from "./taxon-files.ts";
+import { taxonFile, taxonSummary } from "./taxon-files.ts";
 import { namesOfTaxa } from "./taxon-names.ts";
 import { uncoveredSquares } from "./uncovered.ts";
 import type { DownloadEntry } from "./write-tables.ts";
@@ -49,7 +50,7 @@ export async function publish(
   const ids = scheme.taxa.map(({ taxonID }) => taxonID);
   const names = namesOfTaxa(scheme);
   const measured = await gatherMeasured(database, ids, settings.periods.length);
-  const judging = judgingRules(scheme, await database.rows("SELECT * FROM tetrad_shares"));
+  const judging = judgingRules(scheme);
   const sources = { scheme, names, measured, judging };
   const accounting = await accountingFile(database, scheme, read);
   const used = accounting.sources.reduce((sum, source) => sum + source.used, 0);

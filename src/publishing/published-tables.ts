@@ -5,6 +5,7 @@ import { SEASONS_TABLES } from "./tables/seasons.ts";
 import { SQUARES_TABLES } from "./tables/squares.ts";
 import { SURROUNDINGS_TABLES } from "./tables/surroundings.ts";
 import { TAXA_TABLES } from "./tables/taxa.ts";
+import { TRENDS_TABLES } from "./tables/trends.ts";
 
 export type { Field, PublishedTable } from "./tables/fields.ts";
 
@@ -12,6 +13,7 @@ export type { Field, PublishedTable } from "./tables/fields.ts";
 export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   ...TAXA_TABLES,
   ...SQUARES_TABLES,
+  ...TRENDS_TABLES,
   ...SEASONS_TABLES,
   ...SURROUNDINGS_TABLES,
   ...ACCOUNTING_TABLES,

@@ -1,8 +1,7 @@
 import { generalisationsOf, hiddenAt } from "../scheme/generalisations.ts";
 import type { Scheme } from "../scheme/scheme.ts";
-import { comparedPeriods } from "../scheme/settings-agree.ts";
-import { changeRow, type JudgingRules } from "./change-rows.ts";
-import type { Character, TaxonFile, TaxonSummary } from "./contracts.ts";
+import { changeRows, type JudgingRules } from "./change-rows.ts";
+import type { ChangeRow, Character, TaxonFile, TaxonSummary } from "./contracts.ts";
 import { generalisedTo, shownCoarser } from "./generalisations.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Measured } from "./measured.ts";
@@ -14,14 +13,14 @@ export interface TaxonSources {
   scheme: Scheme;
   names: ReadonlyMap<string, TaxonNames>;
   measured: ReadonlyMap<string, Measured>;
-  judging: JudgingRules | null;
+  judging: JudgingRules;
 }
 
 /** Headline of one taxon, for lists. */
 export function taxonSummary(taxonId: string, { scheme, names, measured, judging }: TaxonSources): TaxonSummary {
   const { taxon, slug, vernacularName, shortName } = must(names.get(taxonId));
   const found = must(measured.get(taxonId));
-  const counts = found.changes.find(({ resolution_m, territory }) => resolution_m === 10_000 && territory === "all");
+  const change = changeOf(taxonId, { scheme, measured, judging });
   return {
     taxon_id: taxonId,
     slug,
@@ -37,10 +36,7 @@ export function taxonSummary(taxonId: string, { scheme, names, measured, judging
     tetrads_latest: found.totals.tetrads_latest,
     first_year: found.totals.first_year,
     last_year: found.totals.last_year,
-    change:
-      judging === null || counts === undefined
-        ? null
-        : changeRow(counts, judging, hiddenAt(counts, generalisationsOf(scheme, taxonId))),
+    change: change.find(({ resolution_m, territory }) => resolution_m === 10_000 && territory === "all") ?? null,
     season: found.seasonAll,
     hectad_codes_latest: found.latestHectads,
     first_seen: taxon.firstSeen === "" ? null : taxon.firstSeen,
@@ -49,7 +45,7 @@ export function taxonSummary(taxonId: string, { scheme, names, measured, judging
 
 /** The whole file of one taxon, but for its downloads and uncovered squares, which the caller knows. */
 export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFile, "downloads" | "uncovered"> {
-  const { scheme, names, measured, judging } = sources;
+  const { scheme, names, measured } = sources;
   const { hectad_codes_latest: _, ...summary } = taxonSummary(taxonId, sources);
   const { taxon } = must(names.get(taxonId));
   const found = must(measured.get(taxonId));
@@ -95,17 +91,21 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
         }),
       ),
     squares: found.squares,
-    change:
-      judging === null
-        ? []
-        : found.changes.map((counts) =>
-            changeRow(counts, judging, hiddenAt(counts, generalisationsOf(scheme, taxonId))),
-          ),
+    change: changeOf(taxonId, sources),
     season_by_caste: seasonRows(scheme, found),
     years: found.years,
     shown_coarser: shownCoarser(taxonId, scheme, names),
     not_on_map: found.offMap,
   };
+}
+
+/** Rows of change of a taxon, the pair of the maps first; none in an atlas of one period. */
+function changeOf(
+  taxonId: string,
+  { scheme, measured, judging }: Pick<TaxonSources, "scheme" | "measured" | "judging">,
+): ChangeRow[] {
+  const listed = generalisationsOf(scheme, taxonId);
+  return changeRows(must(measured.get(taxonId)).changes, judging, (row) => hiddenAt(row, listed));
 }
 
 /** Sections the pages have a place of their own for, by heading; others keep the slug of theirs. */
@@ -136,27 +136,6 @@ function seasonRows(scheme: Scheme, { season, leftOut }: Measured): TaxonFile["s
 
 function casteLabel(scheme: Scheme, id: string): string {
   return scheme.settings.castes.find((caste) => caste.id === id)?.label ?? id;
-}
-
-/** Period ids of the comparison with the shares of records good to 2 km; null with one period. */
-export function judgingRules(
-  scheme: Scheme,
-  tetradShares: readonly { period: number; records: number; at_tetrad: number }[],
-): JudgingRules | null {
-  const compared = comparedPeriods(scheme.settings);
-  if (compared === null) return null;
-  const share = (period: number) => {
-    const row = tetradShares.find((one) => one.period === period);
-    return row === undefined || row.records === 0 ? 0 : row.at_tetrad / row.records;
-  };
-  const id = (index: number) => scheme.settings.periods[index]?.id ?? "";
-  const { change } = scheme.settings;
-  return {
-    periods: [id(compared[0]), id(compared[1])],
-    minimumComparable: change.minimum_comparable_squares,
-    tetradShares: [share(compared[0]), share(compared[1])],
-    minimumTetradShare: change.minimum_tetrad_share,
-  };
 }
 
 function must<T>(value: T | undefined): T {

@@ -61,7 +61,9 @@ export const ChangeSettings = z.strictObject({
   minimum_comparable_squares: atLeast(1).default(20).describe("with fewer, change is not judged"),
   minimum_tetrad_share: share
     .default(0.5)
-    .describe("share of each period’s records that must be good to 2 km before change at 2 km is judged"),
+    .describe(
+      "share of a taxon’s records of each period that must be good to 2 km, in the 10 km squares where both have some, before its change at 2 km is judged",
+    ),
   relative: RelativeChangeSettings.prefault({}).describe("of the change relative to the group"),
   local_frequency: LocalFrequencySettings.prefault({}).describe("of the change by local frequencies"),
   reporting_rate: ReportingRateSettings.prefault({}).describe("of the reporting rate of complete lists"),

@@ -96,8 +96,12 @@ const FORMS: Readonly<Record<string, RegExp>> = {
   boolean: /^(true|false)$/,
   year: /^-?\d{4}$/,
 };
-/** Fields that may be empty: they have no value for some taxa. */
-const MAY_BE_EMPTY = ["authorship", "rank", "within", "first_year", "last_year"];
+/** Columns that are empty where there is nothing to give; the column judged says so of figures. */
+const MAY_BE_EMPTY = [
+  ...["authorship", "rank", "within", "first_year", "last_year"],
+  ...["net_percent", "interval_low", "interval_high", "turnover", "turnover_low", "turnover_high"],
+  ...["estimate", "low", "high", "reason"],
+];
 
 describe("datapackage.json", () => {
   it.each(["datapackage", "dataresource", "tableschema", "tabledialect"])(

@@ -1,13 +1,14 @@
 /** The figures of one taxon: every statistic with its number of records or squares, its interval, and when it is silent. */
 import { z } from "zod";
 import { UseRow } from "./surroundings.ts";
-import { SeriesRow, TrendRow } from "./trends.ts";
+import { SeriesRow, SpreadRow, TrendRow } from "./trends.ts";
 
 export const FiguresFile = z.strictObject({
   taxon_id: z.string(),
   slug: z.string(),
   trends: z.array(TrendRow),
   series: z.array(SeriesRow),
+  spread: z.array(SpreadRow),
   surroundings: z.array(UseRow),
 });
 export type FiguresFile = z.infer<typeof FiguresFile>;

@@ -43,33 +43,56 @@ export const TaxonSummary = z.strictObject({
 });
 export type TaxonSummary = z.infer<typeof TaxonSummary>;
 
+/** Figures of compared squares under one coverage rule. */
+const Figures = {
+  minimum_visits: count.describe("the rule: visits with records of other taxa that make a square covered"),
+  comparable: count.describe("squares covered in both periods where the taxon was recorded in either"),
+  net: z.int(),
+  net_percent: z.number().nullable().describe("net as % of retained + lost; null where it cannot be judged"),
+  interval_low: z.int().nullable(),
+  interval_high: z
+    .int()
+    .nullable()
+    .describe("exact 95 % interval of net, in whole squares outwards but never onto 0; null where it cannot be judged"),
+  turnover: z
+    .number()
+    .nullable()
+    .describe("(gained + lost) / comparable, in %: squares that held it in one period only; an upper bound of change"),
+  turnover_low: z.number().nullable(),
+  turnover_high: z.number().nullable().describe("exact 95 % interval of turnover"),
+  judged: z.boolean(),
+  reason: z.string().describe("empty, or why it cannot be judged"),
+};
+
 /**
  * Squares of one taxon compared between two periods, at one resolution, in one territory or in "all".
- * net = gained − lost. Only squares covered in both periods by records of other taxa count.
+ * net = gained − lost. Only squares covered in both periods by records of other taxa count, from settled records:
+ * established, and of no provisional year. Not corrected for effort; a square without a record is no absence.
  */
 export const ChangeRow = z.strictObject({
   resolution_m: z.union([z.literal(10_000), z.literal(2_000)]),
   territory: z.string().describe("territory id, or all"),
   from_period: z.string(),
   to_period: z.string(),
-  comparable: count.describe("squares covered in both periods where the taxon was recorded in either"),
+  ...Figures,
   retained: count,
   gained: count,
   lost: count,
-  net: z.int(),
-  net_percent: z.number().nullable().describe("net as % of retained + lost; null below 20 comparable squares"),
-  interval_low: z.int().nullable(),
-  interval_high: z.int().nullable().describe("95 % interval of net; null where it cannot be judged"),
   recorded_both_not_covered: count.describe(
     "found in both periods, outside the coverage rule: shown, not in the figures",
   ),
-  not_comparable_since: count.describe("recorded in the later period only, not covered in both"),
+  recorded_both_unsettled: count.describe(
+    "found in both periods, in one of them only by records of a provisional year or not established: shown, not in the figures",
+  ),
+  not_comparable_since: count.describe("recorded in the later period only, not covered in both or not settled"),
   not_comparable_before: count,
   covered_both_no_record: count,
   covered_one_no_record: count,
   covered_neither: count.describe("land squares nobody visited included"),
-  judged: z.boolean(),
-  reason: z.string().describe("empty, or why it cannot be judged"),
+  stricter: z
+    .strictObject(Figures)
+    .nullable()
+    .describe("the same under the stricter coverage rule; null where the scheme has but one"),
 });
 export type ChangeRow = z.infer<typeof ChangeRow>;
 
@@ -155,7 +178,7 @@ export const TaxonFile = TaxonSummary.omit({ hectad_codes_latest: true }).extend
     later_only: z.array(z.string()),
     earlier_only: z.array(z.string()),
   }),
-  change: z.array(ChangeRow),
+  change: z.array(ChangeRow).describe("of each two compared periods, those of the maps first; larger squares first"),
   season_by_caste: z.array(SeasonRow),
   years: z.array(z.strictObject({ year, records: count, visits: count })),
   shown_coarser: z.array(ShownCoarser),

@@ -1,6 +1,6 @@
 /** What each method says of how a taxon changes. */
 import { z } from "zod";
-import { count } from "./number-kinds.ts";
+import { count, year } from "./number-kinds.ts";
 
 export const TrendMethod = z.enum(["squares_compared", "relative_change", "local_frequency", "reporting_rate"]);
 export type TrendMethod = z.infer<typeof TrendMethod>;
@@ -34,3 +34,12 @@ export const SeriesRow = z.strictObject({
   provisional: z.boolean(),
 });
 export type SeriesRow = z.infer<typeof SeriesRow>;
+
+/** Squares of 10 km in which a taxon was first recorded in a year, and all up to it: a year without new ones has no row. */
+export const SpreadRow = z.strictObject({
+  year,
+  squares_new: count,
+  squares_total: count,
+  provisional: z.boolean().describe("records of that year still arrive"),
+});
+export type SpreadRow = z.infer<typeof SpreadRow>;

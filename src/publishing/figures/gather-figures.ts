@@ -2,7 +2,7 @@ import type { Database } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import type { FiguresFile } from "../contracts.ts";
 import { useRows } from "./surroundings-figures.ts";
-import { seriesRows, trendRows } from "./trend-figures.ts";
+import { seriesRows, spreadRows, trendRows } from "./trend-figures.ts";
 
 type Part = Exclude<keyof FiguresFile, "taxon_id" | "slug">;
 
@@ -14,6 +14,7 @@ export async function gatherFigures(database: Database, scheme: Scheme): Promise
   return {
     trends: await trendRows(database, scheme),
     series: await seriesRows(database, scheme),
+    spread: await spreadRows(database),
     surroundings: await useRows(database, scheme),
   };
 }

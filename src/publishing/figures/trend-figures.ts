@@ -1,6 +1,6 @@
 import type { Database } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
-import type { SeriesRow, TrendRow } from "../contracts.ts";
+import type { SeriesRow, SpreadRow, TrendRow } from "../contracts.ts";
 import { rowsByTaxon } from "./rows-by-taxon.ts";
 
 /** What each method says of each taxon, the compared periods and the main evidence first. */
@@ -9,7 +9,9 @@ export function trendRows(database: Database, _scheme: Scheme): Promise<Map<stri
     database,
     `SELECT t.taxon_id, t.method, t.evidence_set, p.id AS from_period, q.id AS to_period, t.n_from, t.n_to, t.n, t.estimate, t.low, t.high, t.judged, t.reason
      FROM trends AS t JOIN periods AS p ON p.period = t.from_period JOIN periods AS q ON q.period = t.to_period
-     ORDER BY t.taxon_id, t.evidence_set <> 'main', t.evidence_set, t.from_period, t.to_period, t.method`,
+     CROSS JOIN compared AS c
+     ORDER BY t.taxon_id, t.evidence_set <> 'main', t.evidence_set, t.from_period <> c.from_period OR t.to_period <> c.to_period,
+       t.from_period, t.to_period, t.method`,
   );
 }
 
@@ -18,7 +20,15 @@ export function seriesRows(database: Database, _scheme: Scheme): Promise<Map<str
   return rowsByTaxon<SeriesRow>(
     database,
     `SELECT s.taxon_id, s.method, s.unit, CASE s.unit WHEN 'period' THEN p.id ELSE s.time::VARCHAR END AS time, s.n, s.estimate, s.low, s.high, s.provisional
-     FROM series AS s LEFT JOIN periods AS p ON p.period = s.time
+     FROM series AS s LEFT JOIN periods AS p ON s.unit = 'period' AND p.period = s.time
      ORDER BY s.taxon_id, s.method, s.unit, s.time`,
+  );
+}
+
+/** How each taxon spread over the 10 km squares, by year. */
+export function spreadRows(database: Database): Promise<Map<string, SpreadRow[]>> {
+  return rowsByTaxon<SpreadRow>(
+    database,
+    "SELECT taxon_id, year, squares_new, squares_total, provisional FROM spread ORDER BY taxon_id, year",
   );
 }

@@ -77,7 +77,7 @@ export function canCompare(
 ): boolean {
   if (atlas.compared === null) return false;
   if (resolution === 10_000) return true;
-  return taxon.change.some((row) => row.resolution_m === 2_000 && row.territory === "all" && row.judged);
+  return taxon.change.find((row) => row.resolution_m === 2_000 && row.territory === "all")?.judged ?? false;
 }
 
 const empty = <K extends string, V>(keys: readonly K[], make: () => V) =>

@@ -55,6 +55,12 @@ export function figuresFile({ taxon_id, slug }: TaxonFile, two: boolean, index: 
     slug,
     trends: two ? trendsOf(lines) : [],
     series: two ? seriesOf(lines) : [],
+    spread: [1995, 2007, 2024].map((year, step) => ({
+      year,
+      squares_new: 20 - step,
+      squares_total: [20, 39, 57][step] ?? 0,
+      provisional: year === 2024,
+    })),
     surroundings: surroundingsOf(index),
   };
 }
