@@ -2,6 +2,7 @@ import { type Database, sqlBeside } from "../engine/database.ts";
 import { CORRECTABLE, type DecisionRow } from "../scheme/decisions-file.ts";
 import { isRuled, type RecordDecision } from "../scheme/decisions-in-force.ts";
 import type { SiteRow } from "../scheme/sites-file.ts";
+import { siteKey } from "./site-points.ts";
 
 const RULED = {
   record_key: "text",
@@ -59,7 +60,7 @@ function opinionInWords({ value, identification, partSeen, why, who, when }: Dec
 
 /**
  * Lays the view `stated_records`: what is interpreted. Without a correction it is the records as read,
- * what is withheld of a place standing with what was coarsened, and `site_m`, the reach of the site the locality names.
+ * what is withheld of a place standing with what was coarsened, and `site` and `site_m`, the site the locality names and its reach.
  *
  * @param inForce as `decisionsInForce` gives them
  */
@@ -79,7 +80,7 @@ export async function layStatedRecords(
 async function laySiteNames(database: Database, sites: readonly SiteRow[]): Promise<void> {
   const reach = new Map<string, number>();
   for (const { name, uncertainty_m } of sites.filter((site) => site.name !== "")) {
-    const key = name.trim().toLowerCase();
+    const key = siteKey(name);
     reach.set(key, Math.max(reach.get(key) ?? 0, uncertainty_m));
   }
   const filler = await database.fill("site_names", { name: "text", uncertainty_m: "double" });

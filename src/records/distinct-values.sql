@@ -1,10 +1,11 @@
--- The distinct texts of places, dates, names and kinds of occurrence, each with an id: what TypeScript interprets once.
--- In: stated_records, one row a record. Out: place_texts, date_texts, name_texts, kind_texts.
+-- The distinct texts of places, dates, names and kinds of occurrence, each with an id, and of recorders: what TypeScript
+-- interprets once.
+-- In: stated_records, one row a record. Out: place_texts, date_texts, name_texts, kind_texts, recorder_texts.
 CREATE OR REPLACE TABLE place_texts AS
 SELECT row_number() OVER () AS place_id, *
 FROM (
   SELECT DISTINCT source, "gridReference", "decimalLatitude", "decimalLongitude", "geodeticDatum",
-    "coordinateUncertaintyInMeters", easting, northing, "dataGeneralizations", site_m
+    "coordinateUncertaintyInMeters", easting, northing, "dataGeneralizations", site, site_m
   FROM stated_records
 );
 
@@ -23,3 +24,5 @@ FROM (
     "establishmentMeans", "degreeOfEstablishment", "isTaxonomicScopeFullyReported"
   FROM stated_records
 );
+
+CREATE OR REPLACE TABLE recorder_texts AS SELECT DISTINCT "recordedBy" FROM stated_records;

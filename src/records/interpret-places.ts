@@ -46,7 +46,7 @@ export async function interpretPlaces(
   const notes = await NoteRows.open(database, "place_notes", "place_id");
   const disguises = settleDisguises();
   await database.batches(
-    `SELECT place_id, source, site_m, ${PLACE_FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`,
+    `SELECT place_id, source, site, site_m, ${PLACE_FIELDS.map((field) => `"${field}"`).join(", ")} FROM place_texts ORDER BY place_id`,
     (columns, size) => {
       const rows = emptyRows();
       for (let index = 0; index < size; index += 1) {
@@ -60,7 +60,8 @@ export async function interpretPlaces(
           pushRefused(rows, id, place.refused.check);
           continue;
         }
-        const widened = widenToSite(place, sites, Number(columns["site_m"]?.[index] ?? 0));
+        const ofLocality = { name: String(columns["site"]?.[index]), uncertainty: Number(columns["site_m"]?.[index]) };
+        const widened = widenToSite(place, sites, ofLocality);
         const settled = disguises.meet({ id, source, place: widened });
         if (settled === undefined) continue;
         notes.add(id, disguiseNote(settled));

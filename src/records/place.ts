@@ -63,6 +63,8 @@ export interface Place {
   from: "grid reference" | "coordinates" | "easting and northing";
   /** What set the radius, for circles. */
   radiusFrom: "stated" | "source" | "digits" | "default" | "generalisation" | "site" | "";
+  /** The scheme's named site the record is of, and known no less well than; left out where it is of none. */
+  site?: string;
   /** Half a unit of the last digit as written, plus the transform's error, in metres; 0 for squares. */
   blur: number;
   notes: PlaceNote[];

@@ -15,6 +15,7 @@ import { interpretDates } from "./interpret-dates.ts";
 import { interpretKinds } from "./interpret-kinds.ts";
 import { interpretNames } from "./interpret-names.ts";
 import { interpretPlaces } from "./interpret-places.ts";
+import { interpretRecorders } from "./interpret-recorders.ts";
 import { interpretSurroundings } from "./interpret-surroundings.ts";
 import { isOnGrid } from "./on-grid.ts";
 import type { PlacingRules, PlacingTerritory } from "./place.ts";
@@ -40,6 +41,8 @@ const PASSING_TABLES = [
   "date_texts",
   "name_texts",
   "kind_texts",
+  "recorder_texts",
+  "parties",
   "surrounding_texts",
   "surrounding_terms",
   "surrounding_unread",
@@ -76,6 +79,7 @@ export async function interpretRecords(
   await interpretDates(database, datingRules(scheme));
   await interpretNames(database, scheme.checklist);
   await interpretKinds(database, scheme.settings);
+  await interpretRecorders(database);
   await interpretSurroundings(database, scheme.settings);
   await fillTaxonCastes(database, scheme);
   tell(3, 6);

@@ -46,8 +46,12 @@ export function supportedSquare(place: Place, resolution: SquareSize, minimumOve
     : { code: null, reason: "too imprecise: its circle reaches into other squares" };
 }
 
-/** The unit a visit happens in: the 1 km square of the place where it is known that well, else the place's own square. */
+/**
+ * The unit a visit happens in: the named site the record is of, else the 1 km square of the place where it is known that
+ * well, else the place's own square.
+ */
 export function visitPlace(place: Place, grid: Grid = place.territory.grid): string {
+  if (place.site !== undefined) return `site ${place.site}`;
   if (place.shape.kind === "square") {
     const { square } = place.shape;
     const parent = square.size < 1_000 ? parentOf(grid, square, 1_000) : undefined;

@@ -54,7 +54,7 @@ export async function writeLetters(
     if (recorder === "") made.withoutName += own.length;
     else if (own.some(({ recorded_by }) => scheme.suppressed.isSuppressed(recorded_by))) made.suppressed += own.length;
     else {
-      const file = `${letterName(recorder)}.txt`;
+      const file = `${letterName(recorder, own[0]?.recorded_by ?? recorder)}.txt`;
       writeFileSync(join(folder, file), letterText(own, scheme));
       made.letters.push({ recorder: own[0]?.recorded_by ?? recorder, file, records: recordsOf(own).size });
     }
@@ -63,9 +63,15 @@ export async function writeLetters(
   return made;
 }
 
-/** A file's name from a person's: letters and figures, and a mark that keeps two people of one name apart. */
-export function letterName(recorder: string): string {
-  const plain = recorder
+/**
+ * A file's name from a person's or party's: letters and figures, and a mark that keeps two of one name apart.
+ *
+ * @param recorder the key, from which the mark is
+ * @param written the name as written
+ * @example letterName("quill zoe", "Zoë Quill") // => "zoe-quill-75d500"
+ */
+export function letterName(recorder: string, written: string): string {
+  const plain = written
     .normalize("NFD")
     .replaceAll(/\p{M}/gu, "")
     .replaceAll(/[^A-Za-z0-9]+/g, "-")

@@ -1,8 +1,8 @@
 import { sqlText } from "../engine/database.ts";
 import { Mistake } from "../mistake.ts";
 import { isNameRefusal } from "../names/match-name.ts";
+import { partyKey } from "../records/party-key.ts";
 import type { Scheme } from "../scheme/scheme.ts";
-import { recorderKey } from "../scheme/suppressed-names.ts";
 
 /** Which part of the worklist: what is left out is not asked about. */
 export interface Selection {
@@ -10,7 +10,7 @@ export interface Selection {
   taxon?: string | undefined;
   /** A territory's id, or a region as the records state it. */
   region?: string | undefined;
-  /** A recorder's name in any spelling that differs in case, accents and punctuation only. */
+  /** A recorder's name or a party's, in any spelling and order. */
   recorder?: string | undefined;
   check?: string | undefined;
   source?: string | undefined;
@@ -34,7 +34,7 @@ export function selectionCondition(selection: Selection, { checklist, settings }
   }
   if (region !== undefined)
     conditions.push(`list_contains(string_split(lower(w.regions), ' | '), ${sqlText(region.trim().toLowerCase())})`);
-  if (recorder !== undefined) conditions.push(`w.recorder = ${sqlText(recorderKey(recorder))}`);
+  if (recorder !== undefined) conditions.push(`w.recorder = ${sqlText(partyKey(recorder))}`);
   if (check !== undefined) conditions.push(`w.check_name = ${sqlText(check)}`);
   if (source !== undefined) {
     if (!settings.sources.some(({ id }) => id === source))

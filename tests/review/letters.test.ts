@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type Database, openDatabase } from "../../src/engine/database.ts";
-import { type Letters, letterName, writeLetters } from "../../src/review/letters.ts";
+import { type Letters, writeLetters } from "../../src/review/letters.ts";
 import { type Selection, selectionCondition } from "../../src/review/selection.ts";
 import { layWorklist } from "../../src/review/worklist.ts";
 import type { Scheme } from "../../src/scheme/scheme.ts";
@@ -41,12 +41,15 @@ async function write(selection: Selection = {}): Promise<{ made: Letters; texts:
   return { made, texts: Object.fromEntries(texts) as Record<string, string> };
 }
 
+/** The name as written, and the first figures of the SHA-256 of the key "quill zoe" (sha256sum of GNU coreutils 9.1). */
+const LETTER = "zoe-quill-75d500.txt";
+
 describe("writeLetters", () => {
   it("writes one letter a recorder, however the name is spelt, with what each record said and what would settle it", async () => {
     const { texts } = await write({ recorder: "ZOE QUILL" });
     const [letter] = Object.values(texts);
-    expect(Object.keys(texts)).toEqual([`${letterName("zoe quill")}.txt`]);
-    expect(letter).toContain("2 of your records");
+    expect(Object.keys(texts)).toEqual([LETTER]);
+    expect(letter).toContain("3 of your records");
     expect(letter).toContain("1. Bombus vestalis, 2011-07-12, SP5006, by the mill, worker (walks:a1)");
     expect(letter).toMatch(/What would settle it: correct the caste or the name/);
     expect(letter?.split("\n").every((line) => line.length <= 78)).toBe(true);
@@ -74,7 +77,7 @@ describe("writeLetters", () => {
       check: "impossible_caste",
     });
     expect(Object.keys(texts).length).toBe(2);
-    expect(existsSync(join(folder, `${letterName("zoe quill")}.txt`))).toBe(true);
+    expect(existsSync(join(folder, LETTER))).toBe(true);
   });
 
   it("says of a taxon on the sensitive list only what is asked, not how it was found", async () => {

@@ -48,7 +48,7 @@ export async function writeFeedback(
       reidentified: changed.get(recorder) ?? [],
       squares: (squares.get(recorder) ?? []).map(({ hectad }) => hectad),
     });
-    writeFileSync(join(folder, `${letterName(recorder)}.txt`), sheet);
+    writeFileSync(join(folder, `${letterName(recorder, name)}.txt`), sheet);
     written.sheets += 1;
   }
   return written;

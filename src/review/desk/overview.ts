@@ -58,12 +58,16 @@ async function choicesOf({ database, scheme }: Desk): Promise<DeskAnswer["choice
     return rows.map(({ value, records }) => ({ value, label: label(value), records }));
   };
   const { sources, territories } = scheme.settings;
+  const written = await database.rows<{ recorder: string; name: string }>(
+    "SELECT recorder, min(recorded_by) AS name FROM worklist GROUP BY recorder",
+  );
+  const names = new Map(written.map(({ recorder, name }) => [recorder, name]));
   return {
     check: await by("check_name", findingTitle),
     severity: await by("severity", (value) => (value === "blocks" ? "holds the record" : "asks")),
     source: await by("source", (value) => sources.find(({ id }) => id === value)?.title || value),
     taxon: await by("taxon_id", (value) => scheme.checklist.taxa.get(value)?.scientificName ?? value),
     region: await by("territory", (value) => territories.find(({ id }) => id === value)?.name ?? value),
-    recorder: await by("recorder", (value) => value, MOST_RECORDERS),
+    recorder: await by("recorder", (value) => names.get(value) ?? value, MOST_RECORDERS),
   };
 }
