@@ -5,9 +5,24 @@ import type {
   HectadSummary,
   TaxonFile,
 } from "../../../src/publishing/contracts.ts";
+import { changeStatements } from "../../../src/publishing/methods/change-methods.ts";
+import { ChangeSettings, CoverageSettings } from "../../../src/scheme/measure-settings.ts";
+import type { Scheme } from "../../../src/scheme/scheme.ts";
+import { KNOWN_TRUTH } from "./known-truth.ts";
 import { hump, total, yearsOf } from "./numbers.ts";
 import type { FixtureShape } from "./shape.ts";
 import { CASTE_LABELS, type Invented } from "./taxa.ts";
+
+/** The settings that the methods of change speak of, all as they are unless a scheme says otherwise. */
+const rulesOf = (periods: number): Scheme =>
+  ({
+    settings: {
+      change: ChangeSettings.parse({}),
+      coverage: CoverageSettings.parse({ minimum_visits: 5 }),
+      provisional_years: [2024],
+      periods: Array.from({ length: periods }),
+    },
+  }) as unknown as Scheme;
 
 export function atlasFile(
   taxa: readonly Invented[],
@@ -87,6 +102,8 @@ export function atlasFile(
         section: "Coverage",
         html: "<p>A square is covered for a species in a period when other species were recorded there on at least <b>5</b> visits.</p>",
       },
+      ...changeStatements(rulesOf(two ? 2 : 1), KNOWN_TRUTH.claims),
+      { section: "Habitats and flowers", html: "Visited is not preferred." },
     ],
   };
 }

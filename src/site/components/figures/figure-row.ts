@@ -1,6 +1,8 @@
 /** One figure as a row of a table. */
 export interface FigureRow {
   readonly name: string;
+  /** Place on the methods page that the name leads to. */
+  readonly anchor?: string;
   /** Small words under the name. */
   readonly note?: string;
   /** In words, with its sign; empty where the method is silent. */

@@ -51,7 +51,7 @@ export const METHOD_WORDS: Readonly<Record<TrendMethod, MethodWords>> = {
     name: "Change relative to the group",
     unit: "SD",
     counts: "square",
-    anchor: "relative-change",
+    anchor: "change-relative-to-the-group",
     ...RELATIVE,
   },
 };
