@@ -7,7 +7,7 @@ import { inventTrial } from "../../scripts/truth/run.ts";
 import { openDatabase } from "../../src/engine/database.ts";
 import { MEASURE_TABLES } from "../../src/measures/measure-stage.ts";
 
-const { country, group, records } = inventTrial({ scenario: "changing", seed: 11, species: 60, visits: 12_000 });
+const { country, group, records } = inventTrial({ scenario: "changing", seed: 11, species: 60, visits: 20_000 });
 
 /** Every row of every table, as text, sorted: the order of rows is the business of who reads them. */
 async function everything(threads: number): Promise<string[]> {
