@@ -11,15 +11,24 @@ export const CoverageSettings = z.strictObject({
   stricter_minimum_visits: atLeast(1)
     .optional()
     .describe("a second rule, under which change is shown beside the first; twice minimum_visits where not given"),
+  minimum_visits_for_richness: atLeast(2)
+    .default(5)
+    .describe("visits to a square below which no number of taxa is expected from them"),
 });
 
 export const SeasonSettings = z.strictObject({
   minimum_visits: atLeast(0).default(30).describe("thirds of a month with fewer visits are drawn open"),
   minimum_records: atLeast(2)
     .default(30)
-    .describe("dated records of a caste below which no date of its season is given"),
+    .describe("records or visits of a caste below which no date of its season is given"),
   minimum_years: atLeast(5).default(10).describe("years with enough records below which no shift of season is given"),
-  minimum_records_a_year: atLeast(1).default(5).describe("dated records that make a year count for the shift"),
+  minimum_records_a_year: atLeast(1).default(5).describe("visits with it that make a year count for the shift"),
+  year_starts: z
+    .int()
+    .min(1)
+    .max(12)
+    .default(1)
+    .describe("month with which the year of a season begins: one in which hardly anything is about"),
 });
 
 const RelativeChangeSettings = z.strictObject({
