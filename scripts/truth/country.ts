@@ -1,8 +1,23 @@
-import { type Land, readLand, type Tetrad } from "../demonstration/land.ts";
+import { type Land, readLand, type Territory, type Tetrad } from "../demonstration/land.ts";
 import { type Surroundings, surroundingsOf } from "../demonstration/surroundings.ts";
 
-/** Part of the land for a small scheme: from the lowlands to the hills of the north, kilometres of the common plane. */
-export const PART = { west: 290, east: 480, south: 200, north: 600 } as const;
+/** Bounds in kilometres of the common plane, and the territories within them. */
+export interface Part {
+  readonly west: number;
+  readonly east: number;
+  readonly south: number;
+  readonly north: number;
+  readonly territories: readonly Territory[];
+}
+
+/** Part of the land for a small scheme: from the lowlands to the hills of the north, some 700 hectads. */
+const PART: Part = { west: 290, east: 480, south: 200, north: 600, territories: ["britain"] };
+
+/** All the land there is, some 4,000 hectads. */
+export const WHOLE_LAND: Part = {
+  ...{ west: -Infinity, east: Infinity, south: -Infinity, north: Infinity },
+  territories: ["britain", "ireland", "channel-islands"],
+};
 
 /** The 2 km squares an invented group lives in, and what it finds there: `places[i]` belongs to `tetrads[i]`. */
 export interface Country {
@@ -13,17 +28,16 @@ export interface Country {
 let land: Land | undefined;
 
 /**
- * The country of a seed: land squares of Britain within some bounds, with surroundings that were invented.
+ * The country of a seed: land squares of a part of the land, with surroundings that were invented.
  *
- * @param bounds kilometres of the common plane; about 700 hectads unless given
  * @example countryOf(1).tetrads.length // some 16,000
  */
-export function countryOf(seed: number, bounds: Record<keyof typeof PART, number> = PART): Country {
+export function countryOf(seed: number, part: Part = PART): Country {
   land ??= readLand();
   const { tetrads: whole, tetradAt } = land;
   const tetrads = whole.filter(
     ({ territory, x, y }) =>
-      territory === "britain" && x >= bounds.west && x < bounds.east && y >= bounds.south && y < bounds.north,
+      part.territories.includes(territory) && x >= part.west && x < part.east && y >= part.south && y < part.north,
   );
   return { tetrads, places: surroundingsOf({ tetrads, tetradAt }, seed) };
 }

@@ -23,6 +23,8 @@ export interface GroupSpecies {
 
 /** Shares of the country's squares the rarest and the commonest species live in: the latter leaves room to grow by 60 %. */
 const COMMONNESS = { least: 0.003, most: 0.55 } as const;
+/** A group of more species than this is one of rarer species: a square holds no more of them. */
+const MANY = 100;
 
 /**
  * Invents a group of species whose commonness runs evenly over orders of magnitude.
@@ -32,9 +34,13 @@ const COMMONNESS = { least: 0.003, most: 0.55 } as const;
  */
 export function inventGroup(seed: number, species: number): GroupSpecies[] {
   const random = randomStream(seed, "group");
+  const [least, most] = [COMMONNESS.least, COMMONNESS.most].map((share) => share * Math.min(1, MANY / species)) as [
+    number,
+    number,
+  ];
   return Array.from({ length: species }, (_, index) => ({
     taxonId: `s${String(index + 1).padStart(3, "0")}`,
-    commonness: COMMONNESS.least * (COMMONNESS.most / COMMONNESS.least) ** ((index + random.next()) / species),
+    commonness: least * (most / least) ** ((index + random.next()) / species),
     abundance: 8 ** random.next(),
     needs: {
       warmth: random.between(-2, 6),

@@ -11,10 +11,10 @@ const STANDARD_DAYS = [110, 130, 150, 170, 190, 210, 230, 250] as const;
 export interface Home {
   /** What the number of its 2 km squares was multiplied by. */
   readonly change: number;
-  /** How good each 2 km square is for it, above 0 to 1, by its place in the country. */
-  readonly quality: Float32Array;
-  /** Squares in the order in which it would fill them: it lives in the first `tetrads[period]`. */
-  readonly order: Uint32Array;
+  /** How good each 2 km square would be for it, 1 to 255, by its place in the country. */
+  readonly quality: Uint8Array;
+  /** The 2 km squares it lives in, by their places in the country, in ascending order. */
+  readonly lived: readonly [earlier: Uint32Array, recent: Uint32Array];
   readonly tetrads: readonly [earlier: number, recent: number];
   readonly hectads: readonly [earlier: number, recent: number];
   /** Chance of meeting it on an hour's visit to a square by chance, in the mean of the season. */
@@ -37,27 +37,40 @@ export function settle(country: Country, group: readonly GroupSpecies[], scenari
       return suitability(species, place) + species.patchy * patches;
     });
     const mean = suits.reduce((sum, suit) => sum + suit, 0) / suits.length;
-    const quality = Float32Array.from(suits, (suit) => 0.25 + 0.75 / (1 + Math.exp(mean - suit)));
-    const order = orderOfFilling(suits, salt);
+    const quality = Uint8Array.from(suits, (suit) => Math.ceil(255 * (0.25 + 0.75 / (1 + Math.exp(mean - suit)))));
     const change = changes[index] as number;
     const earlier = Math.max(1, Math.round(species.commonness * suits.length));
     const tetrads = [earlier, Math.min(suits.length, Math.round(earlier * change))] as const;
-    const both = <T>(of: (lived: Uint32Array) => T) => tetrads.map((count) => of(order.subarray(0, count))) as [T, T];
+    const lived = firstReached(suits, tetrads, salt);
+    const hectads = (squares: Uint32Array) =>
+      new Set(Array.from(squares, (square) => country.tetrads[square]?.hectad)).size;
+    const encounters = (squares: Uint32Array) => encounterRate(country, species, quality, squares);
     return {
       change,
       quality,
-      order,
+      lived,
       tetrads,
-      hectads: both((lived) => new Set(Array.from(lived, (square) => country.tetrads[square]?.hectad)).size),
-      encounters: both((lived) => encounterRate(country, species, quality, lived)),
+      hectads: [hectads(lived[0]), hectads(lived[1])],
+      encounters: [encounters(lived[0]), encounters(lived[1])],
     };
   });
 }
 
-/** Squares by the time at which a species would reach them, if it reached each at a rate that grows with its suitability. */
-function orderOfFilling(suits: Float64Array, salt: number): Uint32Array {
+/**
+ * The squares a species reaches first, if it reaches each at a rate that grows with its suitability: as many as it lives in
+ * in each period, so that those of the smaller number are all among those of the larger.
+ */
+function firstReached(
+  suits: Float64Array,
+  counts: readonly [number, number],
+  salt: number,
+): [Uint32Array, Uint32Array] {
   const times = suits.map((suit, square) => -Math.log(hashed(square, 1, salt) + 2 ** -33) * Math.exp(-suit));
-  return Uint32Array.from(suits.keys()).sort((a, b) => (times[a] as number) - (times[b] as number) || a - b);
+  const sorted = times.toSorted();
+  const [earlier, recent] = counts.map((count) =>
+    Uint32Array.from(suits.keys()).filter((square) => (times[square] as number) <= (sorted[count - 1] as number)),
+  );
+  return [earlier as Uint32Array, recent as Uint32Array];
 }
 
 /** Each change for an equal share of the species, common and rare alike: dealt out by fives, so to speak. */
@@ -71,13 +84,13 @@ function shuffledChanges(species: number, changes: readonly number[], seed: numb
   return dealt.slice(0, species);
 }
 
-function encounterRate({ places }: Country, species: GroupSpecies, quality: Float32Array, lived: Uint32Array): number {
+function encounterRate({ places }: Country, species: GroupSpecies, quality: Uint8Array, lived: Uint32Array): number {
   let sum = 0;
   for (const square of lived) {
     const place = places[square];
     if (place === undefined) continue;
     for (const day of STANDARD_DAYS)
-      sum += 1 - Math.exp(-species.abundance * (quality[square] as number) * aboutOn(species, place, day));
+      sum += 1 - Math.exp((-species.abundance * (quality[square] as number) * aboutOn(species, place, day)) / 255);
   }
   return sum / STANDARD_DAYS.length / places.length;
 }

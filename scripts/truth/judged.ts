@@ -1,15 +1,13 @@
 /** Hands invented records to the measures, as the stages before them would. */
 import type { Database } from "../../src/engine/database.ts";
-import { EVIDENCE_SETS } from "../../src/measures/change/evidence-sets.ts";
+import { EVIDENCE_SETS, type EvidenceSet } from "../../src/measures/change/evidence-sets.ts";
 import { measure } from "../../src/measures/measure-stage.ts";
-import { buildChecklist } from "../../src/names/checklist.ts";
-import type { Scheme } from "../../src/scheme/scheme.ts";
-import { Settings } from "../../src/scheme/settings.ts";
 import { partsOf } from "../demonstration/calendar.ts";
 import { TETRAD, type Tetrad } from "../demonstration/land.ts";
 import type { Country } from "./country.ts";
-import { PERIODS, type VisitKind } from "./recording.ts";
+import { PERIODS, type Period, type VisitKind } from "./recording.ts";
 import type { InventedRecord } from "./records.ts";
+import { schemeOf } from "./scheme.ts";
 
 /** Source of the records of each kind of visit. */
 const SOURCES: Readonly<Record<VisitKind, string>> = {
@@ -19,6 +17,9 @@ const SOURCES: Readonly<Record<VisitKind, string>> = {
   count_week: "week",
   specimen: "museum",
 };
+
+/** Trends from the headline evidence alone: the other sets show how much a trend hangs on a part of the records. */
+const HEADLINE = { periods: PERIODS, sets: EVIDENCE_SETS.slice(0, 1) };
 
 const COLUMNS = {
   record_no: "integer",
@@ -53,7 +54,7 @@ const COLUMNS = {
  * Measures invented records with the settings a scheme has unless it says otherwise.
  *
  * @param taxa ids of the group
- * @param sets evidence sets under which trends are told; the headline one unless given
+ * @param options the periods, and the evidence sets under which trends are told; only the headline one unless given
  * @example await measureInvented(database, country, records, ["s001"]) // SELECT * FROM trends
  */
 export async function measureInvented(
@@ -61,7 +62,7 @@ export async function measureInvented(
   country: Country,
   records: readonly InventedRecord[],
   taxa: readonly string[],
-  sets = EVIDENCE_SETS.slice(0, 1),
+  { periods, sets }: { periods: readonly Period[]; sets: readonly EvidenceSet[] } = HEADLINE,
 ): Promise<void> {
   const names = Object.keys(COLUMNS) as (keyof typeof COLUMNS)[];
   const rows = records.map((record, index) => judgedRow(record, index, country, taxa));
@@ -72,7 +73,7 @@ export async function measureInvented(
   kinds.add({ kind_id: [0], caste: ["not_stated"], individuals: [null] });
   kinds.done();
   (await database.fill("record_surroundings", { record_no: "integer", kind: "text", term: "text" })).done();
-  await measure(database, schemeOf(taxa), new Map(), sets);
+  await measure(database, schemeOf(taxa, periods), new Map(), sets);
 }
 
 function judgedRow({ species, visit }: InventedRecord, index: number, { tetrads }: Country, taxa: readonly string[]) {
@@ -113,41 +114,5 @@ function judgedRow({ species, visit }: InventedRecord, index: number, { tetrads 
 function kilometreSquare({ hectad, easting, northing }: Tetrad, quarter: number): string {
   const east = Math.floor((easting % 10_000) / 1000) + (quarter % 2) * (TETRAD / 2000);
   const north = Math.floor((northing % 10_000) / 1000) + Math.floor(quarter / 2) * (TETRAD / 2000);
-  return `${hectad.slice(0, 3)}${east}${hectad.slice(3)}${north}`;
-}
-
-/** What the measures read of a scheme, with every setting at its default. */
-function schemeOf(taxa: readonly string[]): Scheme {
-  const source = (id: string, of: object) => ({ id, files: `${id}.csv`, ...of });
-  const settings = Settings.parse({
-    title: "An invented group",
-    invented: true,
-    edition: { id: "1", date: "2025-01-01" },
-    periods: PERIODS,
-    territories: [{ id: "britain", name: "Britain", grid: "british" }],
-    sources: [
-      source("walks", {}),
-      source("pictures", { kind: "photograph" }),
-      source("week", { mass_event: true }),
-      source("museum", { kind: "specimen" }),
-    ],
-  });
-  const checklist = buildChecklist(
-    taxa.map((taxonId) => ({
-      taxonId,
-      scientificName: `Inventus ${taxonId}`,
-      authorship: "",
-      rank: "species",
-      synonyms: [],
-      vernacular: {},
-      within: [],
-      castes: [],
-    })),
-  );
-  const territories = [
-    { id: "britain", name: "Britain", grid: "british", datum: "ED50", polygon: null, gridShift: null },
-  ];
-  const rows = taxa.map((taxonID) => ({ taxonID, within: [] }));
-  const scheme = { settings, taxa: rows, checklist, territories, landSquares: null, sensitive: [], regions: [] };
-  return scheme as unknown as Scheme;
+  return `${hectad.slice(0, -1)}${east}${hectad.slice(-1)}${north}`;
 }

@@ -3,11 +3,18 @@ import { drawFrom, hashed, type Random, randomStream, runningTotals, saltOf } fr
 import type { Country } from "./country.ts";
 import type { Scenario } from "./scenarios.ts";
 
-/** First and last year of the two periods. */
-export const PERIODS = [
+/** First and last year of one of two periods. */
+export interface Period {
+  readonly id: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The two periods, fifteen years each. */
+export const PERIODS: readonly Period[] = [
   { id: "earlier", from: 1990, to: 2004 },
   { id: "recent", from: 2005, to: 2019 },
-] as const;
+];
 
 /** What somebody makes of what they saw, and how many visits in a hundred are of that kind. */
 const KINDS = { complete: 50, partial: 25, photograph: 15, count_week: 5, specimen: 5 } as const;
@@ -30,7 +37,8 @@ export interface Visit {
   readonly coarse: boolean;
 }
 
-const RECORDERS = 80;
+/** 2 km squares for each recorder. */
+const SQUARES_A_RECORDER = 200;
 const REACH_KM = 20;
 const MIDDLE_DAY = 178;
 const SPREAD_DAYS = 38;
@@ -42,7 +50,13 @@ const SPREAD_DAYS = 38;
  * @param visits of the earlier period
  * @returns visits in order of period, no two alike in place, day and recorder by design, some by chance
  */
-export function inventVisits(country: Country, scenario: Scenario, visits: number, seed: number): Visit[] {
+export function inventVisits(
+  country: Country,
+  scenario: Scenario,
+  visits: number,
+  seed: number,
+  periods = PERIODS,
+): Visit[] {
   const random = randomStream(seed, "visits");
   const recorders = inventRecorders(country, seed);
   return ([0, 1] as const).flatMap((period) => {
@@ -51,7 +65,7 @@ export function inventVisits(country: Country, scenario: Scenario, visits: numbe
     const round = recorders.map(({ home }) => squaresAround(country, home, draw, seed));
     return Array.from({ length: Math.round(visits * (period === 1 ? scenario.effort : 1)) }, (): Visit => {
       const who = drawFrom(active, random);
-      const { from, to } = PERIODS[period];
+      const { from, to } = periods[period] as Period;
       const dayOfYear = dayInSeason(random, period === 1 ? scenario.later : 0);
       const year = random.whole(from, to);
       const kind = (Object.keys(KINDS) as VisitKind[])[drawFrom(KIND_TOTALS, random)] as VisitKind;
@@ -76,7 +90,7 @@ const KIND_TOTALS = runningTotals(Object.values(KINDS));
 function inventRecorders({ places }: Country, seed: number): { home: number; activity: number; skill: number }[] {
   const random = randomStream(seed, "recorders");
   const homes = runningTotals(places.map(({ warmth, height }) => Math.exp(3 * warmth - 4 * height)));
-  return Array.from({ length: RECORDERS }, () => ({
+  return Array.from({ length: Math.ceil(places.length / SQUARES_A_RECORDER) }, () => ({
     home: drawFrom(homes, random),
     activity: random.exponential(1) ** 1.5,
     skill: random.between(0.5, 1.5),

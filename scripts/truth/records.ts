@@ -31,7 +31,7 @@ export function recordVisits(
     if (place === undefined) return [];
     const met = here.filter((index) => {
       const { abundance } = group[index] as GroupSpecies;
-      const quality = homes[index]?.quality[visit.square] ?? 0;
+      const quality = (homes[index]?.quality[visit.square] ?? 0) / 255;
       const about = aboutOn(group[index] as GroupSpecies, place, visit.dayOfYear);
       return random.chance(1 - Math.exp(-abundance * quality * about * visit.hours));
     });
@@ -41,8 +41,8 @@ export function recordVisits(
 
 function speciesBySquare({ tetrads }: Country, homes: readonly Home[], period: 0 | 1): number[][] {
   const living = tetrads.map((): number[] => []);
-  homes.forEach(({ order, tetrads: numbers }, species) => {
-    for (const square of order.subarray(0, numbers[period])) living[square]?.push(species);
+  homes.forEach(({ lived }, species) => {
+    for (const square of lived[period]) living[square]?.push(species);
   });
   return living;
 }
