@@ -11,15 +11,15 @@ export function localFrequenciesMethod({ settings }: Scheme): ToldMethod {
       "chance of a find = 1 − (1 − <i>s g</i>)<sup><i>x</i></sup>, with <i>x</i> such that the chances add up to the squares in which it was found",
       "change = 100 (<i>x</i><sub>later</sub> / <i>x</i><sub>earlier</sub> − 1) %",
     ],
-    claims:
-      "Whether a species is found more or less often than the common species of its neighbourhood lead to expect: more or fewer squares than expected from the group as a whole.",
-    claimsNot:
-      "Change as such: where the benchmark species change together, the species is measured against them. Nor that recorders’ liking for a species stayed the same.",
+    tells:
+      "whether a species is found more or less often than the common species of its neighbourhood lead to expect: more or fewer squares than expected from the group as a whole.",
+    tellsNot:
+      "change as such: where the benchmark species change together, the species is measured against them. Nor that recorders’ liking for a species stayed the same.",
     speaks: `for groups of ${own.minimum_taxa} species or more, where the squares have at least ${own.minimum_benchmarks} benchmark species in the mean, of a species found in ${own.minimum_squares} squares or more.`,
-    few: `With few species there are few benchmarks, and effort jumps: at eight species expected, ${percent(own.benchmark_share)} leaves two benchmarks, and effort can only be none, half or all. Small groups therefore get no figure.`,
+    few: `with few species there are few benchmarks, and effort jumps: at eight species expected, ${percent(own.benchmark_share)} leaves two benchmarks, and effort can only be none, half or all. Small groups therefore get no figure.`,
     source:
       "M. O. Hill (2012), Local frequency as a key to interpreting species occurrence data when recording effort is not known, <i>Methods in Ecology and Evolution</i> 3: 195–205.",
     reading:
-      "The paper’s summary could be read, not its full text. Neighbourhoods by nearness and likeness, the raised frequencies, benchmarks and effort are the paper’s; how neighbours are weighted by their ranks, that squares without a benchmark found are left out, and the standard error are our readings.",
+      "the paper’s summary could be read, not its full text. Neighbourhoods by nearness and likeness, the raised frequencies, benchmarks and effort are the paper’s; how neighbours are weighted by their ranks, that squares without a benchmark found are left out, and the standard error are our readings.",
   };
 }

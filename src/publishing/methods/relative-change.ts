@@ -10,15 +10,15 @@ export function relativeChangeMethod({ settings }: Scheme): ToldMethod {
       "log odds = log ((squares with it + ½) / (squares without it + ½))",
       "index = (log odds<sub>later</sub> − line at log odds<sub>earlier</sub>) / standard deviation",
     ],
-    claims:
-      "Whether a species fared better or worse than the group: more or fewer squares than expected from the group as a whole. More recording lifts all species, and so the line.",
-    claimsNot:
-      "Change as such: where all decline, the middle of them has the index 0. The sign need not be that of the change in squares.",
+    tells:
+      "whether a species fared better or worse than the group: more or fewer squares than expected from the group as a whole. More recording lifts all species, and so the line.",
+    tellsNot:
+      "change as such: where all decline, the middle of them has the index 0. The sign need not be that of the change in squares.",
     speaks: `for groups with ${own.minimum_taxa} species or more that have ${own.minimum_squares} squares or more in the earlier period; a species with fewer has no index.`,
-    few: "With few species the line is drawn by a handful of them, and a single one that changed pulls it. Rare species scatter more, which is why the points are weighted.",
+    few: "with few species the line is drawn by a handful of them, and a single one that changed pulls it. Rare species scatter more, which is why the points are weighted.",
     source:
       "M. G. Telfer, C. D. Preston and P. Rothery (2002), A general method for measuring relative change in range size from biological atlas data, <i>Biological Conservation</i> 107: 99–109.",
     reading:
-      "The full text could not be read. Comparable squares, log odds, the line over all species and standardised distances are the paper’s; how the points are weighted, and the interval, are our readings.",
+      "the full text could not be read. Comparable squares, log odds, the line over all species and standardised distances are the paper’s; how the points are weighted, and the interval, are our readings.",
   };
 }

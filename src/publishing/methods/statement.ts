@@ -9,10 +9,10 @@ export interface ToldMethod {
   readonly does: string;
   /** Its formulas, one a line. */
   readonly formulas: readonly string[];
-  /** What it claims, and what it does not. */
-  readonly claims: string;
-  readonly claimsNot: string;
-  /** The smallest data for which it speaks, with the settings in force. */
+  /** What it tells, and what it does not, each going on after these words. */
+  readonly tells: string;
+  readonly tellsNot: string;
+  /** After "It speaks": the smallest data for which it speaks, with the settings in force. */
   readonly speaks: string;
   /** How it behaves with few data. */
   readonly few: string;
@@ -31,22 +31,22 @@ export function section(title: string, ...sentences: readonly string[]): Stateme
 }
 
 /**
- * A method in one order: what it does, its formulas, claims, limits, source and our readings.
+ * A method in one order: what it does, its formulas, what it tells, its limits, source and our readings.
  *
  * @param claim what follows from the known truth for its claim, a sentence; empty where it makes none
  */
 export function methodSection(title: string, method: ToldMethod, claim: string): Statement[] {
-  const led = (lead: string, text: string) => (text === "" ? "" : `<p><b>${lead}.</b> ${text}</p>`);
+  const led = (lead: string, text: string) => (text === "" ? "" : `<p><b>${lead}</b> ${text}</p>`);
   return section(
     title,
     `<p>${method.does}</p>`,
     method.formulas.map((formula) => `<p class="formula">${formula}</p>`).join(""),
-    led("It claims", [method.claims, claim].filter(Boolean).join(" ")),
-    led("It does not claim", method.claimsNot),
+    led("It tells", [method.tells, claim].filter(Boolean).join(" ")),
+    led("It does not tell", method.tellsNot),
     led("It speaks", method.speaks),
-    led("With few data", method.few),
-    led("Source", method.source),
-    led("Our reading", method.reading),
+    led("With few data:", method.few),
+    led("Source:", method.source),
+    led("Our reading:", method.reading),
   );
 }
 

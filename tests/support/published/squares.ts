@@ -120,7 +120,7 @@ export function changeOf(
     turnover_high: judged ? 100 : null,
     recorded_both_not_covered: of("retained", false),
     recorded_both_unsettled: 0,
-    stricter: null,
+    stricter: resolution === 10_000 ? stricterOf(comparable, net, half, judged) : null,
     not_comparable_since: of("not_comparable_since"),
     not_comparable_before: of("not_comparable_before"),
     covered_both_no_record: blank.filter((number) => number === 2).length,
@@ -134,6 +134,25 @@ export function changeOf(
         : resolution === 10_000
           ? `${comparable} comparable squares; 20 are needed`
           : "too few records of the earlier period are precise to 2 km",
+  };
+}
+
+/** The same under a rule of twice as many visits, which leaves two thirds of the squares and may leave too few. */
+function stricterOf(all: number, net: number, half: number, judged: boolean): ChangeRow["stricter"] {
+  const comparable = Math.floor((2 * all) / 3);
+  const enough = judged && comparable >= 20;
+  return {
+    minimum_visits: 10,
+    comparable,
+    net: Math.trunc(net / 3),
+    net_percent: enough ? Math.round((1000 * net) / 3 / comparable) / 10 : null,
+    interval_low: enough ? Math.trunc(net / 3) - half : null,
+    interval_high: enough ? Math.trunc(net / 3) + half : null,
+    turnover: enough ? 9.5 : null,
+    turnover_low: enough ? 6.2 : null,
+    turnover_high: enough ? 13.8 : null,
+    judged: enough,
+    reason: enough ? "" : `${comparable} comparable squares; 20 are needed`,
   };
 }
 

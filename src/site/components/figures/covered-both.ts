@@ -7,6 +7,7 @@ type Counts = Pick<
   ChangeRow,
   | "comparable"
   | "recorded_both_not_covered"
+  | "recorded_both_unsettled"
   | "not_comparable_since"
   | "not_comparable_before"
   | "covered_both_no_record"
@@ -23,15 +24,25 @@ type Counts = Pick<
 export function coveredBoth(row: Counts): Sentence {
   const both = row.comparable + row.covered_both_no_record;
   const outside = row.recorded_both_not_covered;
+  const unsettled = row.recorded_both_unsettled;
   const all =
     both +
     outside +
+    unsettled +
     row.not_comparable_since +
     row.not_comparable_before +
     row.covered_one_no_record +
     row.covered_neither;
-  const start = `**${grouped(both)} of ${counted(all, "square")}** ${both === 1 ? "is" : "are"} covered in both periods by records of others: only ${both === 1 ? "this" : "these"} can show a change.`;
-  if (outside === 0) return start;
   const [hold, miss] = outside === 1 ? ["holds", "misses"] : ["hold", "miss"];
-  return `${start} ${counted(outside, "more square")} ${hold} it in both and ${miss} the rule: found in both, outside these figures.`;
+  return [
+    `**${grouped(both)} of ${counted(all, "square")}** ${both === 1 ? "is" : "are"} covered in both periods by records of others: only ${both === 1 ? "this" : "these"} can show a change.`,
+    outside === 0
+      ? ""
+      : `${counted(outside, "more square")} ${hold} it in both and ${miss} the rule: found in both, outside these figures.`,
+    unsettled === 0
+      ? ""
+      : `So ${unsettled === 1 ? "is" : "are"} ${grouped(unsettled)} where one period has only records of provisional years or of animals not established.`,
+  ]
+    .filter(Boolean)
+    .join(" ");
 }

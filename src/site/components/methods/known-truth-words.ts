@@ -41,16 +41,16 @@ export function changesOf(rows: readonly Pick<KnownTruthRow, "by_change">[]): nu
 }
 
 /**
- * Share of the species of one true change that were called so; of those that do not change, called changed at all. As
+ * Share in % of the species of one true change that were called so; of those that do not change, called changed at all. As
  * counts where they are fewer than 20.
  *
- * @example powerOf({ by_change: [{ change: -40, judged: 200, more: 1, fewer: 150, coverage: null }] }, -40) // => "75 %"
+ * @example powerOf({ by_change: [{ change: -40, judged: 200, more: 1, fewer: 150, coverage: null }] }, -40) // => "75"
  */
 export function powerOf({ by_change }: Pick<KnownTruthRow, "by_change">, change: number): string {
   const own = by_change.find((row) => row.change === change);
   if (own === undefined || own.judged === 0) return "–";
   const called = change > 0 ? own.more : change < 0 ? own.fewer : own.more + own.fewer;
-  return own.judged < FEWEST ? `${called} of ${own.judged}` : `${figured((100 * called) / own.judged)} %`;
+  return own.judged < FEWEST ? `${called} of ${own.judged}` : figured((100 * called) / own.judged);
 }
 
 /** What is said of a claim. @example claimWords({ claim: "kept", reason: "" }) // => "corrects for recording" */
