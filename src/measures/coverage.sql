@@ -1,32 +1,13 @@
--- Effort and coverage. A square is covered for a taxon in a period when at least minimum_visits visits there recorded
+-- Coverage. A square is covered for a taxon in a period when at least minimum_visits visits there recorded
 -- OTHER taxa in that square: a visit whose every name lies within the taxon's own lineage (itself, its aggregates, its
 -- members) does not count, nor does one that only reports what was not found, so that neither a species' own record nor
 -- a survey for it can make its gain or loss. Only a record that supports the square names something there,
 -- and one that is shown coarser than it is known does not: its visit may be another's that is counted already. Nor does
 -- one of a provisional year, or of what is not established there: change rests on settled records alone.
--- In: sightings, square_territories, visits, visit_squares, taxon_squares, lineage (of_taxon, taxon_id), rules (minimum_visits).
--- Out: square_effort (records, visits by square and period), naming_visits (visits that name a taxon by a settled record), own_visits
+-- In: sightings, taxon_squares, lineage (of_taxon, taxon_id), rules (minimum_visits).
+-- Out: naming_visits (visits that name a taxon by a settled record), own_visits
 -- (visits that name nothing outside the taxon's lineage), taxon_coverage (squares and periods covered for a taxon that
 -- was ever recorded there).
-CREATE OR REPLACE TABLE square_records AS
-SELECT grid, 10000 AS resolution_m, hectad AS square, period, count(*) AS records
-FROM sightings WHERE hectad IS NOT NULL GROUP BY grid, hectad, period
-UNION ALL
-SELECT grid, 2000 AS resolution_m, tetrad AS square, period, count(*) AS records
-FROM sightings WHERE tetrad IS NOT NULL GROUP BY grid, tetrad, period;
-
-CREATE OR REPLACE TABLE square_visits AS
-SELECT q.grid, q.resolution_m, q.square, v.period, count(DISTINCT q.visit) AS visits
-FROM visit_squares AS q JOIN visits AS v USING (visit)
-GROUP BY q.grid, q.resolution_m, q.square, v.period;
-
-CREATE OR REPLACE TABLE square_effort AS
-SELECT t.territory, r.grid, r.resolution_m, r.square, r.period, r.records, coalesce(v.visits, 0) AS visits
-FROM square_records AS r
-JOIN square_territories AS t ON t.grid = r.grid AND t.resolution_m = r.resolution_m AND t.square = r.square
-LEFT JOIN square_visits AS v
-  ON v.grid = r.grid AND v.resolution_m = r.resolution_m AND v.square = r.square AND v.period IS NOT DISTINCT FROM r.period;
-
 CREATE OR REPLACE TABLE square_visit_taxa AS
 WITH telling AS (
   SELECT visit, period, grid, hectad, tetrad, taxon_id FROM sightings

@@ -11,15 +11,16 @@ import { comparedPeriods } from "../scheme/settings-agree.ts";
 import { EVIDENCE_SETS, type EvidenceSet } from "./change/evidence-sets.ts";
 import { pairsOfPeriods } from "./change/pairs-of-periods.ts";
 import { tellTrends } from "./change/tell-trends.ts";
+import { COVERAGE_TABLES, measureCoverage } from "./coverage/measure-coverage.ts";
 import { generalise } from "./generalise.ts";
+import { measureSeason } from "./season/measure-season.ts";
 import { measureUse } from "./surroundings/measure-use.ts";
 import { fillVisitLists } from "./visit-lists.ts";
 
 /** Tables the measures leave for publishing. */
 export const MEASURE_TABLES = [
-  "visits_by_period",
   "taxon_squares",
-  "square_effort",
+  ...COVERAGE_TABLES,
   "visited_squares",
   "square_states",
   "taxon_coverage",
@@ -28,6 +29,9 @@ export const MEASURE_TABLES = [
   "season_left_out",
   "season_all",
   "season_effort",
+  "season_shares",
+  "season_figures",
+  "season_shifts",
   "taxon_years",
   "effort_years",
   "taxon_totals",
@@ -74,13 +78,14 @@ export async function measure(
     "tetrad-shares",
     "numbers",
     "spread",
-    "season",
     "years",
     "taxon-totals",
     "square-taxa",
   ])
     await database.run(sqlBeside(import.meta.url, `${file}.sql`));
   await fillSquarePlaces(database, scheme, territories);
+  await measureSeason(database, scheme);
+  await measureCoverage(database, scheme);
   await measureUse(database, scheme);
   await tellTrends(database, scheme, sets);
   await fillAccounting(database, unreadable);

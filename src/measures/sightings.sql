@@ -1,9 +1,10 @@
 -- Used records as the measures need them, and the visits they make.
--- A visit is one place (1 km square, or the record's own square where it is coarser), one day, one recorder or party;
--- a record whose date spans more than a day makes no visit. Non-detections make visits and no squares.
+-- A visit is one place (a named site, a 1 km square, or the record's own square where it is coarser), one day, one recorder
+-- or party (without a name, all of that place and day); a record whose date spans more than a day makes no visit.
+-- Non-detections make visits and no squares.
 -- A sighting's class is that of its source (everyday, mass_event, targeted, lot); it is provisional where its last year is.
--- In: public_records, source_classes (source, class), provisional (year). Out: sightings (one row a used record), visits, visit_squares, square_territories, visits_by_period,
--- placing_counts, atlas_totals.
+-- In: public_records, source_classes (source, class), provisional (year). Out: sightings (one row a used record), visits,
+-- visit_squares, square_territories, placing_counts, atlas_totals.
 CREATE OR REPLACE TABLE visits AS
 SELECT row_number() OVER (ORDER BY visit_place, first_day, recorder) AS visit, *
 FROM (
@@ -36,9 +37,6 @@ FROM sightings WHERE hectad IS NOT NULL GROUP BY grid, hectad
 UNION ALL
 SELECT grid, 2000 AS resolution_m, tetrad AS square, min(territory) AS territory
 FROM sightings WHERE tetrad IS NOT NULL GROUP BY grid, tetrad;
-
-CREATE OR REPLACE TABLE visits_by_period AS
-SELECT period, count(*) AS visits FROM visits GROUP BY period;
 
 -- What placing did, for the methods page. A laxer rule of half the circle adds a square only where a record has none yet.
 CREATE OR REPLACE TABLE placing_counts AS

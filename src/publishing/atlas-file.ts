@@ -34,7 +34,7 @@ export async function atlasFile(
     last_year: number | null;
   }>("SELECT hectads, tetrads, first_year, last_year FROM atlas_totals");
   const [visits] = await database.rows<{ visits: number }>(
-    "SELECT coalesce(sum(visits), 0)::BIGINT AS visits FROM visits_by_period",
+    "SELECT coalesce(sum(visits), 0)::BIGINT AS visits FROM period_effort",
   );
   const season = await database.rows<{ third: number; visits: number }>("SELECT * FROM season_effort");
   return {

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import type { Database } from "../../src/engine/database.ts";
 import { measure } from "../../src/measures/measure-stage.ts";
 import { buildChecklist } from "../../src/names/checklist.ts";
-import { ChangeSettings, RangeSettings, SeasonSettings } from "../../src/scheme/measure-settings.ts";
+import { ChangeSettings, CoverageSettings, RangeSettings, SeasonSettings } from "../../src/scheme/measure-settings.ts";
 import type { Scheme } from "../../src/scheme/scheme.ts";
 import type { SensitiveRow } from "../../src/scheme/sensitive-list.ts";
 import { SurroundingsSettings } from "../../src/scheme/surroundings-settings.ts";
@@ -227,7 +227,7 @@ function schemeOf(
   const settings = {
     periods,
     ...(compared === null ? {} : { compared: compared.map((index) => periods[index]?.id) }),
-    coverage: { minimum_visits: minimumVisits },
+    coverage: CoverageSettings.parse({ minimum_visits: minimumVisits, minimum_visits_for_richness: 2 }),
     season: SeasonSettings.parse({}),
     change: ChangeSettings.parse({ minimum_comparable_squares: minimumComparable }),
     range: RangeSettings.parse({}),

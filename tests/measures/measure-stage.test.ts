@@ -29,7 +29,10 @@ afterAll(() => database.close());
 const ASKED: Readonly<Record<string, string>> = {
   taxon_squares:
     "SELECT taxon_id, resolution_m, grid || ' ' || square AS square, period, records, visits, first_year, last_year FROM taxon_squares",
-  square_effort: "SELECT resolution_m, grid || ' ' || square AS square, period, records, visits FROM square_effort",
+  square_effort: "SELECT * EXCLUDE (territory, grid, square), grid || ' ' || square AS square FROM square_effort",
+  period_effort: "SELECT * FROM period_effort",
+  square_samples: "SELECT * EXCLUDE (territory, grid, square), grid || ' ' || square AS square FROM square_samples",
+  coverage_rules: "SELECT * FROM coverage_rules",
   square_states: `SELECT taxon_id, resolution_m, territory, grid || ' ' || square AS square, recorded_ever, recorded_from, recorded_to,
       covered_from, covered_to, state FROM all_states`,
   change_counts: "SELECT * FROM change_counts",

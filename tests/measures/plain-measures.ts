@@ -2,6 +2,7 @@
  * The measures worked out again, one record at a time, from their definitions: no SQL, no joins, nothing shared with
  * the program but the shape of a record. Slow and plain on purpose.
  */
+import { plainCoverage } from "./coverage/plain-coverage.ts";
 import { KINDS, type RecordRow, type Rules } from "./judged-records.ts";
 import { plainChange } from "./plain-change.ts";
 import { distinct, group, RESOLUTIONS, type Row, squareOf, upwards, visitOf } from "./plain-records.ts";
@@ -29,11 +30,7 @@ export function plainMeasures(all: readonly RecordRow[], rules: Rules): Record<s
         { taxon_id: taxon },
       ),
     ),
-    square_effort: squaresByPeriod(
-      used,
-      (records) => ({ records: records.length, visits: distinct(records.map(visitOf)) }),
-      {},
-    ),
+    ...plainCoverage(used, rules),
     ...plainChange(used, rules),
     ...seasonsAndYears(taxa, of, used),
     taxon_totals: taxa.filter((taxon) => of(taxon).length > 0).map((taxon) => totalsOf(taxon, of(taxon), rules)),
