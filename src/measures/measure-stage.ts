@@ -13,6 +13,7 @@ import { pairsOfPeriods } from "./change/pairs-of-periods.ts";
 import { tellTrends } from "./change/tell-trends.ts";
 import { COVERAGE_TABLES, measureCoverage } from "./coverage/measure-coverage.ts";
 import { generalise } from "./generalise.ts";
+import { measureRange } from "./range/measure-range.ts";
 import { measureSeason } from "./season/measure-season.ts";
 import { measureUse } from "./surroundings/measure-use.ts";
 import { fillVisitLists } from "./visit-lists.ts";
@@ -49,6 +50,7 @@ export const MEASURE_TABLES = [
   "periods",
   "compared",
   "surroundings_use",
+  "ranges",
   "trends",
   "series",
 ] as const;
@@ -87,6 +89,7 @@ export async function measure(
   await measureSeason(database, scheme);
   await measureCoverage(database, scheme);
   await measureUse(database, scheme);
+  await measureRange(database, territories);
   await tellTrends(database, scheme, sets);
   await fillAccounting(database, unreadable);
 }

@@ -19,6 +19,7 @@ export * from "./contracts/atlas.ts";
 export * from "./contracts/figures.ts";
 export * from "./contracts/known-truth.ts";
 export * from "./contracts/number-kinds.ts";
+export * from "./contracts/ranges.ts";
 export * from "./contracts/squares.ts";
 export * from "./contracts/surroundings.ts";
 export * from "./contracts/taxon.ts";

@@ -5,6 +5,7 @@ import { sensitiveStatements } from "./generalisations.ts";
 import { escapeHtml } from "./markdown.ts";
 import { changeStatements } from "./methods/change-methods.ts";
 import { number, percent, type Statement, section } from "./methods/statement.ts";
+import { rangeSentences } from "./methods/range-methods.ts";
 import { useSentences } from "./methods/use-of-surroundings.ts";
 import { periodLabel } from "./period-label.ts";
 import type { TaxonNames } from "./taxon-names.ts";
@@ -75,6 +76,7 @@ export function methodStatements(
       `The step behind the bars is the number of visits to all ${escapeHtml(settings.group.many)}, on the same scale. A third of the month with fewer than ${number(settings.season.minimum_visits)} visits is drawn as an open bar.`,
     ),
     ...(settings.surroundings.kinds.length === 0 ? [] : section("Habitats and flowers", ...useSentences(scheme))),
+    ...section("Range", ...rangeSentences(scheme)),
     ...section(
       "Not a Red List assessment",
       "Counts of squares and changes between periods describe this atlas’s records. They are no assessment of a species’ risk of extinction, which needs more than squares and is made by those responsible for it in each country.",

@@ -1,6 +1,7 @@
 /** The tables researchers download: their columns with type and meaning, and the query that fills each from the measures. */
 import { ACCOUNTING_TABLES } from "./tables/accounting.ts";
 import type { PublishedTable } from "./tables/fields.ts";
+import { RANGES_TABLES } from "./tables/ranges.ts";
 import { SEASONS_TABLES } from "./tables/seasons.ts";
 import { SQUARES_TABLES } from "./tables/squares.ts";
 import { SURROUNDINGS_TABLES } from "./tables/surroundings.ts";
@@ -16,6 +17,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   ...TRENDS_TABLES,
   ...SEASONS_TABLES,
   ...SURROUNDINGS_TABLES,
+  ...RANGES_TABLES,
   ...ACCOUNTING_TABLES,
 ];
 

@@ -1,5 +1,6 @@
 /** The figures of one taxon: every statistic with its number of records or squares, its interval, and when it is silent. */
 import { z } from "zod";
+import { RangeRow } from "./ranges.ts";
 import { UseRow } from "./surroundings.ts";
 import { SeriesRow, SpreadRow, TrendRow } from "./trends.ts";
 
@@ -10,5 +11,6 @@ export const FiguresFile = z.strictObject({
   series: z.array(SeriesRow),
   spread: z.array(SpreadRow),
   surroundings: z.array(UseRow),
+  ranges: z.array(RangeRow),
 });
 export type FiguresFile = z.infer<typeof FiguresFile>;

@@ -1,6 +1,7 @@
 import type { Database } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import type { FiguresFile } from "../contracts.ts";
+import { rangeRows } from "./range-figures.ts";
 import { useRows } from "./surroundings-figures.ts";
 import { seriesRows, spreadRows, trendRows } from "./trend-figures.ts";
 
@@ -16,6 +17,7 @@ export async function gatherFigures(database: Database, scheme: Scheme): Promise
     series: await seriesRows(database, scheme),
     spread: await spreadRows(database),
     surroundings: await useRows(database, scheme),
+    ranges: await rangeRows(database),
   };
 }
 

@@ -62,6 +62,7 @@ export function figuresFile({ taxon_id, slug }: TaxonFile, two: boolean, index: 
       provisional: year === 2024,
     })),
     surroundings: surroundingsOf(index),
+    ranges: rangesOf(index, two),
   };
 }
 

@@ -1,0 +1,90 @@
+import { type ColumnType, type Database, sqlBeside } from "../../engine/database.ts";
+import type { PlacingTerritory } from "../../records/place.ts";
+import { extentOfOccurrence, type PlacedPosition } from "./extent-of-occurrence.ts";
+import { type RangeCounts, rangeFigures } from "./range-figures.ts";
+import { placeCorners } from "./square-corners.ts";
+
+type CountRow = RangeCounts & {
+  taxon_id: string;
+  territory: string;
+  period: number;
+  left_out: number;
+  grids: string;
+};
+
+const COLUMNS: Readonly<Record<string, ColumnType>> = {
+  taxon_id: "text",
+  territory: "text",
+  period: "integer",
+  grids: "text",
+  records: "integer",
+  held_back: "integer",
+  left_out: "integer",
+  tetrads: "integer",
+  hectads: "integer",
+  hectads_without_tetrad: "integer",
+  occupancy_km2: "double",
+  occupancy_reason: "text",
+  occupancy_below_km2: "integer",
+  extent_km2: "double",
+  extent_reason: "text",
+  extent_raised: "boolean",
+  extent_below_km2: "integer",
+};
+
+/**
+ * Fills `ranges`: area of occupancy and extent of occurrence of each taxon, by period (−1 for all dates) and by territory
+ * (all for the whole atlas), with the numbers they rest on. Needs the view `evidence` and `closure`. The convex polygon goes
+ * round the corners of the occupied 2 km squares, and of the 10 km squares in which no record reaches 2 km.
+ *
+ * @param territories of the scheme, with their grids
+ */
+export async function measureRange(database: Database, territories: readonly PlacingTerritory[]): Promise<void> {
+  await database.run(sqlBeside(import.meta.url, "range.sql"));
+  const polygons = await polygonAreas(database, territories);
+  const counts = await database.rows<CountRow>("SELECT * FROM range_counts ORDER BY taxon_id, territory, period");
+  const rows = counts.map((row) => ({ ...row, ...rangeFigures(row, polygons.get(keyOf(row)) ?? null) }));
+  const filler = await database.fill("ranges", COLUMNS);
+  filler.add(
+    Object.fromEntries(Object.keys(COLUMNS).map((name) => [name, rows.map((row) => row[name as keyof typeof row])])),
+  );
+  filler.done();
+}
+
+/** Area of the convex polygon of every taxon, unit and period; null where its squares do not fit one plane. */
+async function polygonAreas(
+  database: Database,
+  territories: readonly PlacingTerritory[],
+): Promise<Map<string, number | null>> {
+  const grids = new Map<string, PlacingTerritory["grid"]>(territories.map(({ grid }) => [grid.id, grid]));
+  const squares = await database.rows<{ grid: string; square: string }>(
+    "SELECT grid, square FROM range_places ORDER BY place",
+  );
+  const corners = placeCorners(squares, grids);
+  const areas = new Map<string, number | null>();
+  let [key, points, whole] = ["", [] as PlacedPosition[], true];
+  const close = () => {
+    if (key !== "") areas.set(key, whole ? extentOfOccurrence(points) : null);
+  };
+  await database.batches(
+    "SELECT * FROM range_squares ORDER BY taxon_id, territory, period, place",
+    ({ taxon_id, territory, period, place }, size) => {
+      for (let index = 0; index < size; index += 1) {
+        const next = `${taxon_id?.[index]}\n${territory?.[index]}\n${period?.[index]}`;
+        if (next !== key) {
+          close();
+          [key, points, whole] = [next, [], true];
+        }
+        const own = corners[Number(place?.[index])];
+        if (own === undefined) whole = false;
+        else points.push(...own);
+      }
+    },
+  );
+  close();
+  return areas;
+}
+
+function keyOf({ taxon_id, territory, period }: CountRow): string {
+  return `${taxon_id}\n${territory}\n${period}`;
+}
