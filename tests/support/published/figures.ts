@@ -1,5 +1,6 @@
 import type {
   FiguresFile,
+  RangeRow,
   SeriesRow,
   TaxonFile,
   TrendMethod,
@@ -124,4 +125,28 @@ function seriesOf(lines: Lines): SeriesRow[] {
   if (typeof rate === "string") return [];
   const years = Array.from({ length: 35 }, (_, index) => String(1990 + index));
   return [...points("period", ["p1", "p2"]), ...points("year", years)];
+}
+
+/** Ranges of a taxon: with figures, shown at 10 km on purpose, and without a record good to 2 km. */
+function rangesOf(index: number, two: boolean): RangeRow[] {
+  const silent = index % 3 === 1 ? "its 2 km squares are not shown on purpose" : "";
+  const periods = two ? ["p2", "p1", "all"] : ["p1", "all"];
+  return periods.flatMap((period, step) =>
+    [0, 1].map((unit): RangeRow => {
+      const tetrads = silent === "" ? (unit === 0 ? 540 : 104) + 200 * step : 0;
+      const extent_km2 = (unit === 0 ? 41_200.5 : 18_300.2) + 9_000 * step;
+      return {
+        territory: unit === 0 ? "all" : "britain",
+        period,
+        grids: ["british"],
+        ...{ records: 4_000, records_not_shown: silent === "" ? 0 : 4_000, records_left_out: unit === 0 ? 3 : 0 },
+        ...{ tetrads, hectads: 210 + tetrads / 4, hectads_without_tetrad: 37 },
+        occupancy_km2: silent === "" ? 4 * tetrads : null,
+        occupancy_reason: silent,
+        occupancy_below_km2: silent === "" && tetrads < 500 ? (tetrads < 125 ? 500 : 2_000) : null,
+        ...{ extent_km2, extent_reason: "", extent_raised: false },
+        extent_below_km2: extent_km2 < 20_000 ? 20_000 : null,
+      };
+    }),
+  );
 }
