@@ -3,6 +3,8 @@
  * needs to load the same file into a table. Writes .build/bench/ and nothing else.
  *
  *   node scripts/bench.ts [--records 1000000,10000000] [--taxa 300] [--memory 2GB] [--pages]
+ *   node scripts/bench.ts measures [--species 10,60,300,1000] [--visits 150000]
+ *   node scripts/bench.ts truth: the same as scripts/truth.ts
  */
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -54,25 +56,36 @@ function reportSize(
   return all;
 }
 
-const { values } = parseArgs({
-  options: {
-    records: { type: "string", default: "1000000" },
-    taxa: { type: "string", default: "300" },
-    memory: { type: "string" },
-    pages: { type: "boolean", default: false },
-  },
-});
-const options = {
-  taxa: Number(values.taxa),
-  withPages: values.pages,
-  ...(values.memory === undefined ? {} : { memory: values.memory }),
-};
-let last: { records: number; seconds: number } | undefined;
-for (const records of values.records.split(",").map(Number)) {
-  const { seconds } = reportSize(records, options);
-  if (last !== undefined)
-    console.log(
-      `${(records / last.records).toFixed(1)} times the records take ${(seconds / last.seconds).toFixed(1)} times as long`,
-    );
-  last = { records, seconds };
+/** Times every part on each size asked for. */
+function benchParts(): void {
+  const { values } = parseArgs({
+    options: {
+      records: { type: "string", default: "1000000" },
+      taxa: { type: "string", default: "300" },
+      memory: { type: "string" },
+      pages: { type: "boolean", default: false },
+    },
+  });
+  const options = {
+    taxa: Number(values.taxa),
+    withPages: values.pages,
+    ...(values.memory === undefined ? {} : { memory: values.memory }),
+  };
+  let last: { records: number; seconds: number } | undefined;
+  for (const records of values.records.split(",").map(Number)) {
+    const { seconds } = reportSize(records, options);
+    if (last !== undefined)
+      console.log(
+        `${(records / last.records).toFixed(1)} times the records take ${(seconds / last.seconds).toFixed(1)} times as long`,
+      );
+    last = { records, seconds };
+  }
+}
+
+const OTHERS: Readonly<Record<string, string>> = { measures: "./bench/measures.ts", truth: "./truth.ts" };
+const other = OTHERS[process.argv[2] ?? ""];
+if (other === undefined) benchParts();
+else {
+  process.argv.splice(2, 1);
+  await import(other);
 }

@@ -15,11 +15,16 @@ import { interpretRecords, openRecords, RECORD_TABLES } from "../../src/records/
 import { sourceFiles } from "../../src/records/source-files.ts";
 import { openReview, REVIEW_TABLES, reviewRecords } from "../../src/review/review-stage.ts";
 import { readScheme } from "../../src/scheme/scheme.ts";
+import { measureGroup } from "./group-part.ts";
 
 /** Where a part works: a folder that holds `content`, and the engine's memory limit. */
 export interface Place {
   folder: string;
   memory?: string | undefined;
+  /** Threads of the engine; all of the machine's without. */
+  threads?: number;
+  /** The invented group that the part `group` measures, and its visits. */
+  group?: { species: number; visits: number };
 }
 
 /** What a part gives beside its cost: seconds of the work itself, where that is less than the whole, and counts. */
@@ -40,6 +45,7 @@ export const PARTS: Readonly<Record<string, (place: Place) => Promise<Outcome>>>
   publish: (place: Place) => inDatabase(place, (database) => publishPart(database, place)),
   tables,
   pages,
+  group: (place: Place) => inDatabase(place, (database) => groupPart(database, place)),
 });
 
 /** The engine alone: the files into a table, every column as text. The median of three. */
@@ -116,6 +122,11 @@ async function publishPart(database: Database, place: Place): Promise<Outcome> {
   return { seconds: await timed(() => publish(database, scheme, { folder: fresh(place, "published"), read })) };
 }
 
+function groupPart(database: Database, { group }: Place): Promise<Outcome> {
+  if (group === undefined) throw new Error("the part group needs a group");
+  return measureGroup(database, group);
+}
+
 /** From files to published tables, all in one process, as a build does it. */
 async function tables(place: Place): Promise<Outcome> {
   const { database, scheme, read } = await measureScheme({
@@ -162,7 +173,8 @@ function readFiles(database: Database, place: Place) {
 
 async function inDatabase<T>(place: Place, use: (database: Database) => Promise<T>): Promise<T> {
   const memory = place.memory === undefined ? {} : { memory: place.memory };
-  const database = await openDatabase({ spillFolder: join(place.folder, "spill"), ...memory });
+  const threads = place.threads === undefined ? {} : { threads: place.threads };
+  const database = await openDatabase({ spillFolder: join(place.folder, "spill"), ...memory, ...threads });
   try {
     return await use(database);
   } finally {

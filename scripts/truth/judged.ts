@@ -1,11 +1,10 @@
-/** Hands invented records to the measures, as the stages before them would. */
 import type { Database } from "../../src/engine/database.ts";
-import { EVIDENCE_SETS, type EvidenceSet } from "../../src/measures/change/evidence-sets.ts";
+import { EVIDENCE_SETS } from "../../src/measures/change/evidence-sets.ts";
 import { measure } from "../../src/measures/measure-stage.ts";
 import { partsOf } from "../demonstration/calendar.ts";
 import { TETRAD, type Tetrad } from "../demonstration/land.ts";
 import type { Country } from "./country.ts";
-import { PERIODS, type Period, type VisitKind } from "./recording.ts";
+import { PERIODS, type VisitKind } from "./recording.ts";
 import type { InventedRecord } from "./records.ts";
 import { schemeOf } from "./scheme.ts";
 
@@ -17,9 +16,6 @@ const SOURCES: Readonly<Record<VisitKind, string>> = {
   count_week: "week",
   specimen: "museum",
 };
-
-/** Trends from the headline evidence alone: the other sets show how much a trend hangs on a part of the records. */
-const HEADLINE = { periods: PERIODS, sets: EVIDENCE_SETS.slice(0, 1) };
 
 const COLUMNS = {
   record_no: "integer",
@@ -51,10 +47,10 @@ const COLUMNS = {
 } as const;
 
 /**
- * Measures invented records with the settings a scheme has unless it says otherwise.
+ * Measures invented records as the program does, trends from the headline evidence alone: the other sets show how much
+ * hangs on a part of the records.
  *
  * @param taxa ids of the group
- * @param options the periods, and the evidence sets under which trends are told; only the headline one unless given
  * @example await measureInvented(database, country, records, ["s001"]) // SELECT * FROM trends
  */
 export async function measureInvented(
@@ -62,7 +58,22 @@ export async function measureInvented(
   country: Country,
   records: readonly InventedRecord[],
   taxa: readonly string[],
-  { periods, sets }: { periods: readonly Period[]; sets: readonly EvidenceSet[] } = HEADLINE,
+): Promise<void> {
+  await layInvented(database, country, records, taxa);
+  await measure(database, schemeOf(taxa, PERIODS), new Map(), EVIDENCE_SETS.slice(0, 1));
+}
+
+/**
+ * Lays invented records in the tables that the stages before the measures leave.
+ *
+ * @param taxa ids of the group
+ * @example await layInvented(database, country, records, ["s001"]) // SELECT * FROM records
+ */
+export async function layInvented(
+  database: Database,
+  country: Country,
+  records: readonly InventedRecord[],
+  taxa: readonly string[],
 ): Promise<void> {
   const names = Object.keys(COLUMNS) as (keyof typeof COLUMNS)[];
   const rows = records.map((record, index) => judgedRow(record, index, country, taxa));
@@ -73,7 +84,6 @@ export async function measureInvented(
   kinds.add({ kind_id: [0], caste: ["not_stated"], individuals: [null] });
   kinds.done();
   (await database.fill("record_surroundings", { record_no: "integer", kind: "text", term: "text" })).done();
-  await measure(database, schemeOf(taxa, periods), new Map(), sets);
 }
 
 function judgedRow({ species, visit }: InventedRecord, index: number, { tetrads }: Country, taxa: readonly string[]) {
