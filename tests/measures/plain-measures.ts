@@ -72,7 +72,10 @@ function seasonsAndYears(
   used: readonly RecordRow[],
 ): Record<string, Row[]> {
   const castes = [...new Set(KINDS.flat())];
-  const ofCaste = (taxon: string, caste: string) => of(taxon).filter(({ kind_id }) => KINDS[kind_id]?.includes(caste));
+  // A specimen's date says when it was caught, not when its kind is about.
+  const ofSeason = (taxon: string) => of(taxon).filter(({ source }) => source !== "museum");
+  const ofCaste = (taxon: string, caste: string) =>
+    ofSeason(taxon).filter(({ kind_id }) => KINDS[kind_id]?.includes(caste));
   const byThird = (records: readonly RecordRow[]) => [
     ...group(records, ({ third }) => (third === null ? null : String(third))),
   ];
@@ -98,12 +101,18 @@ function seasonsAndYears(
       }),
     ),
     season_all: taxa.flatMap((taxon_id) =>
-      byThird(of(taxon_id)).map(([third, records]) => ({ taxon_id, third: Number(third), records: records.length })),
+      byThird(ofSeason(taxon_id)).map(([third, records]) => ({
+        taxon_id,
+        third: Number(third),
+        records: records.length,
+      })),
     ),
-    season_effort: byThird(used.filter((record) => visitOf(record) !== null)).map(([third, records]) => ({
-      third: Number(third),
-      visits: distinct(records.map(visitOf)),
-    })),
+    season_effort: byThird(used.filter((record) => record.source !== "museum" && visitOf(record) !== null)).map(
+      ([third, records]) => ({
+        third: Number(third),
+        visits: distinct(records.map(visitOf)),
+      }),
+    ),
     taxon_years: taxa.flatMap((taxon_id) =>
       byYear(of(taxon_id)).map(([year, records]) => ({
         taxon_id,
