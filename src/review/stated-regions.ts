@@ -1,6 +1,6 @@
 import { inTerritory, makeTerritory, type Territory } from "../geodesy/territory.ts";
 import type { GridId } from "../grids/grid.ts";
-import type { Region, RegionField } from "../scheme/regions-file.ts";
+import { type Region, type RegionField, regionKey } from "../scheme/regions-file.ts";
 
 /** A place in WGS84 degrees with its reach in metres, and the grid it was placed on. */
 export interface RegionPlace {
@@ -51,15 +51,6 @@ export function mayBeRight(
 /** A code of two letters is one of some country; of names only those of the islands are known. */
 function isKnownCountry(field: RegionField, country: string): boolean {
   return KNOWN_COUNTRIES.has(country) || (field === "countryCode" && /^[a-z]{2}$/.test(country) && country !== "zz");
-}
-
-/** "VC 07", "vc7" and "7" are one; so are names in any case. */
-function regionKey(text: string): string {
-  return text
-    .trim()
-    .toLowerCase()
-    .replace(/^vc\.?\s*(?=h?\d)/, "")
-    .replace(/^(h?)0+(?=\d)/, "$1");
 }
 
 function touches(region: Territory, { longitude, latitude, reach_m }: RegionPlace): boolean {

@@ -4,6 +4,8 @@ import type { Region } from "../../src/scheme/regions-file.ts";
 
 /** A square degree, 1–2° west and 51–52° north. */
 const SHIRE: Region = {
+  id: "squareshire",
+  territory: "",
   field: "viceCounty",
   name: "Squareshire",
   code: "7",
