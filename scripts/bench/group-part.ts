@@ -34,14 +34,19 @@ export async function measureGroup(
   const taxa = group.map(({ taxonId }) => taxonId);
   const scheme = schemeOf(taxa, PERIODS);
   await layInvented(database, country, records, taxa);
+  const before = process.cpuUsage();
   const begun = performance.now();
   await measure(database, scheme, new Map(), []);
   const measured = performance.now();
   await tellTrends(database, scheme, EVIDENCE_SETS);
   const told = performance.now();
+  const { user, system } = process.cpuUsage(before);
   const hectads = new Set(records.map(({ visit }) => country.tetrads[visit.square]?.hectad)).size;
   return {
     seconds: (told - begun) / 1000,
-    counts: { species, hectads, visits: gone.length, records: records.length, trends_ms: told - measured },
+    counts: {
+      ...{ species, hectads, visits: gone.length, records: records.length },
+      ...{ trends_ms: told - measured, processor_ms: (user + system) / 1000 },
+    },
   };
 }

@@ -16,13 +16,13 @@ function line(cells: readonly string[]): void {
   console.log(cells.map((cell) => cell.padStart(16)).join(""));
 }
 
-function costLine({ seconds, processorSeconds, megabytes, counts }: Cost): void {
-  const { species, hectads, visits, records, trends_ms: trends = 0 } = counts;
+function costLine({ seconds, megabytes, counts }: Cost): void {
+  const { species, hectads, visits, records, trends_ms: trends = 0, processor_ms: processor = 0 } = counts;
   line([
     ...[species, hectads, visits, records].map(said),
     `${seconds.toFixed(1)} s`,
     `${(trends / 1000).toFixed(1)} s`,
-    `${processorSeconds.toFixed(1)} s`,
+    `${(processor / 1000).toFixed(1)} s`,
     `${said(Math.round(megabytes))} MB`,
   ]);
 }
