@@ -6,6 +6,7 @@ import type { AtlasFile, TaxonSummary } from "./contracts.ts";
 import { licenceOf } from "./licences.ts";
 import { ableToDraw, coordinateSystemOfGrid } from "./map-frame.ts";
 import { escapeHtml } from "./markdown.ts";
+import type { VisitCounts } from "./methods/coverage-methods.ts";
 import { type MethodCounts, methodStatements } from "./methods.ts";
 import { periodLabel } from "./period-label.ts";
 import type { TaxonNames } from "./taxon-names.ts";
@@ -98,15 +99,19 @@ export async function atlasFile(
 
 async function methodCounts(database: Database, taxa: TaxonSummary[]): Promise<MethodCounts> {
   const [placing] =
-    await database.rows<Omit<MethodCounts, "vague_dates" | "other_interval_end" | "aggregates">>(
+    await database.rows<Omit<MethodCounts, keyof VisitCounts | "vague_dates" | "other_interval_end" | "aggregates">>(
       "SELECT * FROM placing_counts",
     );
   const [dates] = await database.rows<{ vague_dates: number; other_interval_end: number }>(
     `SELECT (SELECT count(*) FROM records WHERE status = 'used' AND present AND period IS NULL) AS vague_dates,
             (SELECT count(*) FROM record_keys JOIN dates USING (date_id) WHERE otherwise IS NOT NULL) AS other_interval_end`,
   );
-  if (placing === undefined || dates === undefined) throw new Error("the measures hold no counts for the methods page");
-  return { ...placing, ...dates, aggregates: taxa.filter((taxon) => taxon.is_aggregate).length };
+  const [visits] = await database.rows<VisitCounts>(
+    "SELECT coalesce(sum(visits), 0)::BIGINT AS visits, coalesce(sum(without_recorder), 0)::BIGINT AS visits_without_recorder FROM period_effort",
+  );
+  if (placing === undefined || dates === undefined || visits === undefined)
+    throw new Error("the measures hold no counts for the methods page");
+  return { ...placing, ...dates, ...visits, aggregates: taxa.filter((taxon) => taxon.is_aggregate).length };
 }
 
 /** Names of the base map's files in the published folder, each with the part of the settings it comes from. */

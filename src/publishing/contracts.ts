@@ -6,6 +6,7 @@
  *   taxa/<slug>.json      TaxonFile       one taxon: account, characters, squares, change, season, years
  *   figures/<slug>.json  FiguresFile     one taxon: every statistic with its n, interval and reason to be silent
  *   squares.json          SquaresFile     every hectad that is on land or has been visited
+ *   coverage.json         CoverageFile    squares covered under two rules, and how complete their lists are
  *   squares/<slug>.json   SquareFile      one hectad: its taxa, visits, tetrads
  *   known-truth.json      KnownTruthFile  what the methods of change say where the truth is known, and so may claim
  *   accounting.json       AccountingFile  what became of each record, by source and reason
@@ -16,6 +17,7 @@
  */
 export * from "./contracts/accounting.ts";
 export * from "./contracts/atlas.ts";
+export * from "./contracts/coverage.ts";
 export * from "./contracts/figures.ts";
 export * from "./contracts/known-truth.ts";
 export * from "./contracts/number-kinds.ts";

@@ -4,14 +4,15 @@ import type { Scheme } from "../scheme/scheme.ts";
 import { sensitiveStatements } from "./generalisations.ts";
 import { escapeHtml } from "./markdown.ts";
 import { changeStatements } from "./methods/change-methods.ts";
-import { number, percent, type Statement, section } from "./methods/statement.ts";
+import { coverageSentences, type VisitCounts } from "./methods/coverage-methods.ts";
 import { rangeSentences } from "./methods/range-methods.ts";
+import { number, percent, type Statement, section } from "./methods/statement.ts";
 import { useSentences } from "./methods/use-of-surroundings.ts";
 import { periodLabel } from "./period-label.ts";
 import type { TaxonNames } from "./taxon-names.ts";
 
 /** Counts the methods page states beside the settings. */
-export interface MethodCounts {
+export interface MethodCounts extends VisitCounts {
   used: number;
   without_hectad: number;
   without_tetrad: number;
@@ -62,12 +63,7 @@ export function methodStatements(
         : "",
     ),
     ...section("Records shown coarser", ...sensitiveStatements(scheme, names)),
-    ...section(
-      "Coverage",
-      `A visit is one place (a 1 km square, or the record’s own square where it is coarser), one day, one recorder or party. A record whose date spans days makes no visit.`,
-      `A square is covered for a species in a period when at least ${settings.coverage.minimum_visits === 1 ? "one visit" : `${settings.coverage.minimum_visits} visits`} there recorded other ${escapeHtml(settings.group.many)}. The species’ own records, and those of groups that may hold it, do not count towards it, so that a species cannot make its own gain or loss; nor does a visit that reports only what was not found.`,
-      "A square that nobody covered is hatched. A blank square was covered and the species not reported there, which is not proof of absence.",
-    ),
+    ...section("Coverage", ...coverageSentences(scheme, counts)),
     ...changeStatements(scheme),
     ...section(
       "Flight periods",

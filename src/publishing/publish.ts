@@ -11,6 +11,7 @@ import { atlasFile } from "./atlas-file.ts";
 import {
   AccountingFile,
   AtlasFile,
+  CoverageFile,
   DownloadsFile,
   FiguresFile,
   KnownTruthFile,
@@ -19,6 +20,7 @@ import {
   SquaresFile,
   TaxonFile,
 } from "./contracts.ts";
+import { coverageFile } from "./coverage-file.ts";
 import { writeDownloads } from "./downloads.ts";
 import { figuresOf, gatherFigures } from "./figures/gather-figures.ts";
 import { judgingRules } from "./fill-change-figures.ts";
@@ -75,6 +77,7 @@ export async function publish(
   write(folder, "known-truth.json", KnownTruthFile, knownTruthFile());
   write(folder, "accounting.json", AccountingFile, accounting);
   write(folder, "downloads.json", DownloadsFile, { edition: settings.edition.id, files });
+  write(folder, "coverage.json", CoverageFile, await coverageFile(database, scheme));
   write(folder, "squares.json", SquaresFile, {
     squares: squares.map(({ taxa_list: _, tetrads: __, years: ___, ...summary }) => summary),
   });

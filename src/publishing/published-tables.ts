@@ -1,5 +1,6 @@
 /** The tables researchers download: their columns with type and meaning, and the query that fills each from the measures. */
 import { ACCOUNTING_TABLES } from "./tables/accounting.ts";
+import { COVERAGE_TABLES } from "./tables/coverage.ts";
 import type { PublishedTable } from "./tables/fields.ts";
 import { RANGES_TABLES } from "./tables/ranges.ts";
 import { SEASONS_TABLES } from "./tables/seasons.ts";
@@ -14,6 +15,7 @@ export type { Field, PublishedTable } from "./tables/fields.ts";
 export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   ...TAXA_TABLES,
   ...SQUARES_TABLES,
+  ...COVERAGE_TABLES,
   ...TRENDS_TABLES,
   ...SEASONS_TABLES,
   ...SURROUNDINGS_TABLES,

@@ -11,7 +11,7 @@ type Tetrad = SquareFile["tetrads"][number];
 /** Tetrads with records: their effort in all, and the names recorded there. */
 const RECORDED = `
   WITH names AS (SELECT grid, square, list(DISTINCT taxon_id ORDER BY taxon_id) AS taxa FROM square_names WHERE resolution_m = 2000 GROUP BY grid, square)
-  SELECT grid, square, sum(visits)::INTEGER AS visits, sum(records)::INTEGER AS records, coalesce(any_value(taxa), []) AS taxa
+  SELECT grid, square, sum(visits)::INTEGER AS visits, sum(records)::INTEGER AS records, coalesce(any_value(names.taxa), []) AS taxa
   FROM square_effort LEFT JOIN names USING (grid, square)
   WHERE resolution_m = 2000 GROUP BY grid, square`;
 

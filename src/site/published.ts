@@ -5,6 +5,7 @@ import { Mistake } from "../mistake.ts";
 import {
   AccountingFile,
   AtlasFile,
+  CoverageFile,
   DownloadsFile,
   FiguresFile,
   KnownTruthFile,
@@ -60,6 +61,9 @@ export const atlas = once("atlas.json", AtlasFile);
 
 /** Every hectad that is on land or was visited. Read once a build. @example squares().squares.length // 3717 */
 export const squares = once("squares.json", SquaresFile);
+
+/** Squares covered under two rules, and how complete their lists are. Read once a build. @example coverage().rules[0]?.minimum_visits // 3 */
+export const coverage = once("coverage.json", CoverageFile);
 
 /** What became of each record. Read once a build. @example accounting().read // 118402 */
 export const accounting = once("accounting.json", AccountingFile);

@@ -8,6 +8,7 @@ import type { z } from "zod";
 import {
   AccountingFile,
   AtlasFile,
+  CoverageFile,
   DownloadsFile,
   FiguresFile,
   KnownTruthFile,
@@ -17,6 +18,7 @@ import {
   TaxonFile,
 } from "../../src/publishing/contracts.ts";
 import { ACCOUNTING, atlasFile, DOWNLOADS } from "./published/atlas.ts";
+import { coverageFile } from "./published/coverage.ts";
 import { figuresFile } from "./published/figures.ts";
 import { FIXTURE_TAXA } from "./published/fixture-taxa.ts";
 import { KNOWN_TRUTH } from "./published/known-truth.ts";
@@ -60,6 +62,7 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
     write(`figures/${file.slug}.json`, FiguresFile, figuresFile(file, two, index));
     for (const { path: name } of file.downloads) download(name);
   }
+  write("coverage.json", CoverageFile, coverageFile(hectads, two));
   write("squares.json", SquaresFile, { squares: hectads });
   for (const square of hectads)
     write(

@@ -1,4 +1,4 @@
-/** Squares, their taxa, change and effort. */
+/** Squares, their taxa and change. */
 import {
   number,
   ofPeriod,
@@ -73,19 +73,5 @@ export const SQUARES_TABLES: readonly PublishedTable[] = [
     foreignKeys: [TAXON_KEY, SQUARE_KEY],
     query:
       "SELECT taxon_id, territory, grid, resolution_m, square, state, covered_from AS covered_before, covered_to AS covered_since FROM square_states WHERE state IS NOT NULL",
-  },
-  {
-    name: "square_effort",
-    title: "Recording effort",
-    description: "Records and visits to the whole group by square and period: read every species' squares beside it.",
-    fields: [
-      ...SQUARE,
-      PERIOD,
-      whole("records", "used records of any taxon, non-detections too"),
-      whole("visits", "visits: one place, one day, one recorder or party"),
-    ],
-    primaryKey: ["grid", "square", "period"],
-    foreignKeys: [SQUARE_KEY],
-    query: `SELECT e.territory, e.grid, e.resolution_m, e.square, ${periodId("period")}, e.records, e.visits FROM square_effort AS e ${ofPeriod("e")}`,
   },
 ];

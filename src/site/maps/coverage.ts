@@ -1,49 +1,33 @@
-import type { AtlasFile, HectadSummary } from "../../publishing/contracts.ts";
+import type { AtlasFile, CoverageFile, CoverageRule } from "../../publishing/contracts.ts";
 
-/** Hectads of one territory, or of all, by how well they were visited. */
-export interface CoverageRow {
-  readonly territory: string;
+/** Squares of one territory, or of all, and how many of them are covered under each rule, the one in force first. */
+export interface TerritoryRules {
   readonly name: string;
-  readonly land: number;
-  /** Squares that reach the atlas's number of visits, one number a period. */
-  readonly covered: readonly number[];
-  readonly coveredInAll: number;
-  readonly neverVisited: number;
+  readonly squares: number;
+  readonly rules: readonly CoverageRule[];
 }
 
 /**
- * How the land squares of each territory were visited, by the atlas's number of visits in each period. For one
- * species a little less is covered, because there its own records do not count.
+ * How many squares of 10 km are covered in each territory under the rule in force and the stricter one, for a species
+ * that was never recorded there.
  *
- * @param hectads squares of the atlas; those not on land are left out
- * @param atlas territories, periods and the number of visits that covers a square
- * @returns a row for each territory in the atlas's order, and one for all where there are several
- * @example coverageRows(hectads, atlas).at(-1).land // 3904
+ * @param coverage the published counts
+ * @param atlas its territories
+ * @returns a row for each territory in the atlas's order that has a square, and one for all where there are several
+ * @example territoryRules(coverage(), atlas()).at(-1)?.squares // => 3904
  */
-export function coverageRows(
-  hectads: readonly HectadSummary[],
-  {
-    territories,
-    periods,
-    coverage_minimum_visits,
-  }: Pick<AtlasFile, "territories" | "periods" | "coverage_minimum_visits">,
-): CoverageRow[] {
-  const land = hectads.filter((hectad) => hectad.on_land);
-  const reaches = (hectad: HectadSummary, period: number) => (hectad.visits[period] ?? 0) >= coverage_minimum_visits;
-  const row = (territory: string, name: string, of: readonly HectadSummary[]): CoverageRow => ({
-    territory,
-    name,
-    land: of.length,
-    covered: periods.map((_, period) => of.filter((hectad) => reaches(hectad, period)).length),
-    coveredInAll: of.filter((hectad) => periods.every((_, period) => reaches(hectad, period))).length,
-    neverVisited: of.filter((hectad) => hectad.visits.every((visits) => visits === 0)).length,
+export function territoryRules(
+  { rules }: Pick<CoverageFile, "rules">,
+  { territories }: Pick<AtlasFile, "territories">,
+): TerritoryRules[] {
+  const places = territories.length > 1 ? [...territories, { id: "all", name: "All" }] : territories;
+  return places.flatMap(({ id, name }) => {
+    const own = rules.filter(({ territory }) => territory === id);
+    const [first] = own;
+    return first === undefined ? [] : [{ name, squares: first.squares, rules: inOrder(own) }];
   });
-  const rows = territories.map(({ id, name }) =>
-    row(
-      id,
-      name,
-      land.filter((hectad) => hectad.territory === id),
-    ),
-  );
-  return territories.length > 1 ? [...rows, row("all", "All", land)] : rows;
+}
+
+function inOrder(rules: readonly CoverageRule[]): CoverageRule[] {
+  return rules.toSorted((one, other) => Number(one.rule !== "in force") - Number(other.rule !== "in force"));
 }

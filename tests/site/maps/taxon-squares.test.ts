@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { transform } from "../../../src/geodesy/transform.ts";
 import { gridNamed } from "../../../src/grids/index.ts";
 import { buildAtlasMap } from "../../../src/site/maps/atlas-map.ts";
-import { coverageRows } from "../../../src/site/maps/coverage.ts";
 import { keyGroups, mapDescription, mapTitle } from "../../../src/site/maps/map-words.ts";
 import { countByClass, taxonClasses, VISIT_CLASSES } from "../../../src/site/maps/number-map.ts";
 import { laterRunsSvg, speciesMapSvg } from "../../../src/site/maps/species-map.ts";
@@ -189,14 +188,6 @@ describe("small maps and number maps", () => {
         ),
       ).toBe(largest + 1);
     }
-  });
-
-  it("adds the coverage of territories up to all", () => {
-    const rows = coverageRows(hectads, atlas);
-    const all = rows.at(-1);
-    expect(all?.territory).toBe("all");
-    expect(total(rows.slice(0, -1).map(({ land }) => land))).toBe(all?.land);
-    expect(total(rows.slice(0, -1).map(({ coveredInAll }) => coveredInAll))).toBe(all?.coveredInAll);
   });
 });
 
