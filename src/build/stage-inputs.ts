@@ -21,7 +21,7 @@ export function readInputs(source: SourceSetting): string {
 }
 
 /** What interpreting depends on beside the rows read: rules of placing and dating, periods, castes, and the checklist's names. */
-export function interpretInputs({ settings, taxa, territories, sites, decisions }: Scheme): string {
+export function interpretInputs({ settings, taxa, territories, regions, sites, decisions }: Scheme): string {
   const { placing, dates, periods, edition, excluded, castes, range, surroundings, sources } = settings;
   const names = taxa.map(
     ({
@@ -47,6 +47,7 @@ export function interpretInputs({ settings, taxa, territories, sites, decisions 
     sources.map(readInputs),
     names,
     territories,
+    regions.map(({ id, field, name, code }) => [id, field, name, code]),
     sites,
     correctionsOf(decisions),
   ]);
@@ -101,7 +102,7 @@ export function reviewInputs({
 }
 
 /** What the measures depend on beside the interpreted records: compared periods, the rules of the measures, classes of sources, aggregates, land, and which taxa are shown coarser. */
-export function measureInputs({ settings, taxa, landSquares, sensitive }: Scheme): string {
+export function measureInputs({ settings, taxa, landSquares, sensitive, regions }: Scheme): string {
   const { periods, provisional_years, compared, coverage, season, change, surroundings, sources } = settings;
   return JSON.stringify([
     periods,
@@ -115,5 +116,6 @@ export function measureInputs({ settings, taxa, landSquares, sensitive }: Scheme
     taxa.map(({ taxonID, within }) => [taxonID, within]),
     landSquares,
     sensitive,
+    regions,
   ]);
 }

@@ -14,6 +14,7 @@ import { tellTrends } from "./change/tell-trends.ts";
 import { COVERAGE_TABLES, measureCoverage } from "./coverage/measure-coverage.ts";
 import { generalise } from "./generalise.ts";
 import { measureRange } from "./range/measure-range.ts";
+import { measureRegions } from "./regions/measure-regions.ts";
 import { measureSeason } from "./season/measure-season.ts";
 import { measureUse } from "./surroundings/measure-use.ts";
 import { fillVisitLists } from "./visit-lists.ts";
@@ -51,6 +52,10 @@ export const MEASURE_TABLES = [
   "compared",
   "surroundings_use",
   "ranges",
+  "region_taxa",
+  "region_totals",
+  "region_bases",
+  "region_names",
   "trends",
   "series",
 ] as const;
@@ -90,6 +95,7 @@ export async function measure(
   await measureCoverage(database, scheme);
   await measureUse(database, scheme);
   await measureRange(database, territories);
+  await measureRegions(database, scheme, territories);
   await tellTrends(database, scheme, sets);
   await fillAccounting(database, unreadable);
 }

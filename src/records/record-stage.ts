@@ -16,6 +16,7 @@ import { interpretKinds } from "./interpret-kinds.ts";
 import { interpretNames } from "./interpret-names.ts";
 import { interpretPlaces } from "./interpret-places.ts";
 import { interpretRecorders } from "./interpret-recorders.ts";
+import { interpretRegions } from "./interpret-regions.ts";
 import { interpretSurroundings } from "./interpret-surroundings.ts";
 import { isOnGrid } from "./on-grid.ts";
 import type { PlacingRules, PlacingTerritory } from "./place.ts";
@@ -31,6 +32,7 @@ export const RECORD_TABLES = [
   "kinds",
   "kind_castes",
   "record_surroundings",
+  "record_regions",
   "twins",
   "findings",
 ] as const;
@@ -81,6 +83,7 @@ export async function interpretRecords(
   await interpretKinds(database, scheme.settings);
   await interpretRecorders(database);
   await interpretSurroundings(database, scheme.settings);
+  await interpretRegions(database, scheme.regions);
   await fillTaxonCastes(database, scheme);
   tell(3, 6);
   await run("keyed-records.sql");

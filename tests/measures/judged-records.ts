@@ -4,6 +4,7 @@ import type { Database } from "../../src/engine/database.ts";
 import { measure } from "../../src/measures/measure-stage.ts";
 import { buildChecklist } from "../../src/names/checklist.ts";
 import { ChangeSettings, CoverageSettings, RangeSettings, SeasonSettings } from "../../src/scheme/measure-settings.ts";
+import type { Region } from "../../src/scheme/regions-file.ts";
 import type { Scheme } from "../../src/scheme/scheme.ts";
 import type { SensitiveRow } from "../../src/scheme/sensitive-list.ts";
 import { SurroundingsSettings } from "../../src/scheme/surroundings-settings.ts";
@@ -43,6 +44,8 @@ export interface RecordRow extends PlaceRow, TimeRow {
   habitats?: readonly string[];
   /** Flowers it was on; none unless given. */
   flowers?: readonly string[];
+  /** Regions it states, by field; none unless given. */
+  stated?: Readonly<Record<string, string>>;
   /** Source: walks, pictures, survey, week or museum; walks unless given. */
   source?: string;
   status: "used" | "held" | "not used";
@@ -56,6 +59,8 @@ export interface Rules {
   minimumVisits: number;
   /** Years that are still incomplete; none unless given. */
   provisionalYears?: number[];
+  /** Regions of the scheme's file; none unless given. */
+  regions?: readonly Region[];
   /** Comparable squares asked for before change is judged; 20 unless given. */
   minimumComparable?: number;
 }
@@ -214,13 +219,23 @@ export async function measureRows(
     term: surroundings.map(([, , term]) => term),
   });
   stated.done();
+  const told = records.flatMap(({ stated: own = {} }, index) =>
+    Object.entries(own).map(([field, region]) => [index + 2, field, region] as const),
+  );
+  const regions = await database.fill("record_regions", { record_no: integer, field: text, region_id: text });
+  regions.add({
+    record_no: told.map(([record]) => record),
+    field: told.map(([, field]) => field),
+    region_id: told.map(([, , region]) => region),
+  });
+  regions.done();
   await measure(database, schemeOf(rules, sensitive), new Map());
   await database.run(ALL_STATES);
 }
 
 /** What the measures read of a scheme: checklist, periods, rule, territories. */
 function schemeOf(
-  { within, periods, compared, minimumVisits, provisionalYears, minimumComparable }: Rules,
+  { within, periods, compared, minimumVisits, provisionalYears, minimumComparable, regions = [] }: Rules,
   sensitive: readonly Partial<SensitiveRow>[],
 ): Scheme {
   const taxa = Object.entries(within).map(([taxonID, above]) => ({ taxonID, within: above }));
@@ -258,7 +273,7 @@ function schemeOf(
     ["man", "british"],
     ["ireland", "irish"],
   ].map(([id, grid]) => ({ id, name: id, grid, datum: "ED50", polygon: null, gridShift: null }));
-  return { settings, taxa, checklist, territories, landSquares: null, sensitive } as unknown as Scheme;
+  return { settings, taxa, checklist, territories, landSquares: null, sensitive, regions } as unknown as Scheme;
 }
 
 /** Checklists with an aggregate of two, aggregates that overlap, and one above another. */
