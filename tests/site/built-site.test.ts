@@ -39,6 +39,7 @@ describe("a built site", () => {
       "species/by-name/index",
       "species/by-change/index",
       "species/red-tailed/index",
+      "species/red-tailed/figures/index",
       "squares/index",
       "squares/nz27/index",
       "methods/index",

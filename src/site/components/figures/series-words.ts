@@ -50,9 +50,7 @@ export function seriesSentence(series: readonly Series[]): Sentence {
   const years = series.find(({ unit }) => unit === "year")?.rows ?? [];
   const told = years.filter(({ estimate }) => estimate !== null);
   if (years.length === 0) return series.length === 0 ? "" : "Period by period, each with its 95 % interval.";
-  const silent = years.length - told.length;
-  const start = `**${told.length} of ${years.length} years** have enough to say`;
-  return silent === 0 && told.length > 0
-    ? `All **${years.length} years** have enough to say.`
-    : `${start}; the others are dotted.`;
+  if (told.length === years.length)
+    return `${years.length === 1 ? "The **one year** has" : `All **${years.length} years** have`} enough to say.`;
+  return `**${told.length} of ${years.length} years** ${told.length === 1 ? "has" : "have"} enough to say; the others are dotted.`;
 }
