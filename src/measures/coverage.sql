@@ -21,21 +21,23 @@ CREATE OR REPLACE TABLE naming_visits AS
 SELECT grid, resolution_m, square, period, count(DISTINCT visit) AS visits
 FROM square_visit_taxa GROUP BY grid, resolution_m, square, period;
 
+-- Only a list no longer than a lineage can lie within it.
 CREATE OR REPLACE TABLE own_visits AS
-WITH names AS (
+WITH short AS (
   SELECT visit, grid, resolution_m, square, period, count(*) AS names
   FROM square_visit_taxa GROUP BY visit, grid, resolution_m, square, period
+  HAVING count(*) <= (SELECT max(taxa) FROM (SELECT count(*) AS taxa FROM lineage GROUP BY of_taxon))
 ),
 within AS (
-  SELECT t.visit, t.grid, t.resolution_m, t.square, l.of_taxon AS taxon_id, count(*) AS names
-  FROM square_visit_taxa AS t JOIN lineage AS l ON l.taxon_id = t.taxon_id
-  GROUP BY t.visit, t.grid, t.resolution_m, t.square, l.of_taxon
+  SELECT l.of_taxon AS taxon_id, n.visit, n.grid, n.resolution_m, n.square, n.period
+  FROM short AS n
+  JOIN square_visit_taxa AS t
+    ON t.visit = n.visit AND t.grid = n.grid AND t.resolution_m = n.resolution_m AND t.square = n.square
+  JOIN lineage AS l ON l.taxon_id = t.taxon_id
+  GROUP BY l.of_taxon, n.visit, n.grid, n.resolution_m, n.square, n.period, n.names HAVING count(*) = n.names
 )
-SELECT w.taxon_id, n.grid, n.resolution_m, n.square, n.period, count(*) AS visits
-FROM within AS w
-JOIN names AS n
-  ON n.visit = w.visit AND n.grid = w.grid AND n.resolution_m = w.resolution_m AND n.square = w.square AND n.names = w.names
-GROUP BY w.taxon_id, n.grid, n.resolution_m, n.square, n.period;
+SELECT taxon_id, grid, resolution_m, square, period, count(*) AS visits
+FROM within GROUP BY taxon_id, grid, resolution_m, square, period;
 
 CREATE OR REPLACE TABLE taxon_coverage AS
 SELECT f.taxon_id, f.grid, f.resolution_m, f.square, n.period

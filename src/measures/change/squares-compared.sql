@@ -3,8 +3,9 @@
 -- with those that hold it. As in square-states.sql, but of the set's rows alone; taxa, squares and periods are numbers and
 -- bits here, since this runs once a set. A square where only unsettled records tell of the taxon in a period says nothing of it.
 -- In: set_evidence (view), numbered_taxa, numbered_squares, numbered_lineage, numbered_closure, taxon_squares (unsettled),
--- pairs, periods, rules, in_period (macro). Out: set_pairs (taxon_id, from_period, to_period, squares_from, squares_to: recorded; retained, gained,
--- lost: among comparable squares), set_periods (taxon_id, period, covered, held).
+-- pairs, periods, rules, in_period (macro).
+-- Out: set_pairs (taxon_id, from_period, to_period, squares_from, squares_to: recorded; retained, gained, lost: among
+-- comparable squares), set_periods (taxon_id, period, covered, held).
 CREATE OR REPLACE TABLE set_names AS
 SELECT DISTINCT t.taxon, q.square, e.period, CASE WHEN NOT e.generalised THEN e.visit END AS visit
 FROM set_evidence AS e JOIN numbered_taxa AS t USING (taxon_id) JOIN numbered_squares AS q USING (grid, hectad)
@@ -36,31 +37,22 @@ within AS (
 SELECT taxon, square, period, count(*)::INTEGER AS visits FROM within GROUP BY taxon, square, period;
 
 CREATE OR REPLACE TABLE set_alike AS
-WITH direct AS (
-  SELECT taxon, square, bit_or(1::BIGINT << period) AS recorded FROM set_names GROUP BY taxon, square
-),
-recorded AS (
-  SELECT c.counts_for AS taxon, d.square, bit_or(d.recorded) AS recorded
-  FROM direct AS d JOIN numbered_closure AS c USING (taxon)
-  GROUP BY c.counts_for, d.square
-),
-unsettled AS (
-  SELECT t.taxon, q.square, bit_or(1::BIGINT << s.period) AS unsettled
+WITH told AS (
+  SELECT c.counts_for AS taxon, s.square, 1::BIGINT << s.period AS recorded, 0::BIGINT AS unsettled, 0::BIGINT AS uncovered
+  FROM set_names AS s JOIN numbered_closure AS c USING (taxon)
+  UNION ALL
+  SELECT t.taxon, q.square, 0, 1::BIGINT << s.period, 0
   FROM taxon_squares AS s JOIN numbered_taxa AS t USING (taxon_id)
   JOIN numbered_squares AS q ON q.grid = s.grid AND q.hectad = s.square
   WHERE s.resolution_m = 10000 AND s.unsettled AND s.period IS NOT NULL
-  GROUP BY t.taxon, q.square
-),
-short AS (
-  SELECT o.taxon, o.square, bit_or(1::BIGINT << o.period) AS uncovered
+  UNION ALL
+  SELECT o.taxon, o.square, 0, 0, 1::BIGINT << o.period
   FROM set_own_visits AS o JOIN set_visits AS v USING (square, period) CROSS JOIN rules AS r
   WHERE v.visits - o.visits < r.minimum_visits
-  GROUP BY o.taxon, o.square
 ),
 every AS (
-  SELECT taxon, square, coalesce(f.recorded, 0) AS recorded, coalesce(u.unsettled, 0) & ~coalesce(f.recorded, 0) AS unclear,
-    coalesce(s.uncovered, 0) AS uncovered
-  FROM recorded AS f FULL JOIN unsettled AS u USING (taxon, square) FULL JOIN short AS s USING (taxon, square)
+  SELECT taxon, square, bit_or(recorded) AS recorded, bit_or(unsettled) & ~bit_or(recorded) AS unclear, bit_or(uncovered) AS uncovered
+  FROM told GROUP BY taxon, square
 )
 SELECT e.taxon, e.recorded, e.unclear, coalesce(c.covered, 0) & ~e.uncovered AS covered, coalesce(c.covered, 0) AS usual,
   count(*) AS squares
