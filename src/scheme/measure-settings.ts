@@ -64,6 +64,7 @@ const ReportingRateSettings = z.strictObject({
   minimum_visits: atLeast(1).default(100).describe("complete lists in each period below which no rate is given"),
   minimum_detections: atLeast(1).default(20).describe("complete lists with the taxon, both periods together"),
   minimum_squares: atLeast(1).default(20).describe("10 km squares with complete lists in both periods"),
+  minimum_visits_a_year: atLeast(1).default(20).describe("complete lists below which a year has no rate"),
 });
 
 export const ChangeSettings = z.strictObject({

@@ -3,11 +3,12 @@ import { generalisationsOf, hiddenAt } from "../../scheme/generalisations.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { EVIDENCE_SETS, type EvidenceSet, laySet } from "./evidence-sets.ts";
 import { pairsOfPeriods } from "./pairs-of-periods.ts";
+import { reportingRate } from "./reporting-rate.ts";
 import { squaresCompared } from "./squares-compared.ts";
 import type { SeriesPoint, TellChange, Trend } from "./trend.ts";
 
 /** The methods, in the order their lines are shown. */
-const METHODS: readonly TellChange[] = [squaresCompared];
+const METHODS: readonly TellChange[] = [squaresCompared, reportingRate];
 
 const TREND_COLUMNS: Readonly<Record<keyof Trend, ColumnType>> = {
   taxon_id: "text",
