@@ -61,17 +61,19 @@ export const SQUARES_TABLES: readonly PublishedTable[] = [
     name: "taxon_changes",
     title: "Change of each square",
     description:
-      "State of each recorded square between the compared periods. Only squares covered in both by records of other taxa are retained, gained or lost; lost means not refound, never extinct.",
+      "State of each recorded square between the periods of the maps. Only squares covered in both by records of other taxa are gained or lost, by records that are established and of no provisional year; retained squares are shown whatever the rule, and compared says which are in the figures. Lost means not refound, never extinct.",
     fields: [
       TAXON,
       ...SQUARE,
       text("state", "retained, gained, lost, not_comparable_since or not_comparable_before"),
       yes("covered_before", "covered in the earlier period by records of other taxa"),
       yes("covered_since", "covered in the later period by records of other taxa"),
+      yes("compared", "one of the comparable squares that figures of change rest on"),
     ],
     primaryKey: ["taxon_id", "grid", "square"],
     foreignKeys: [TAXON_KEY, SQUARE_KEY],
-    query:
-      "SELECT taxon_id, territory, grid, resolution_m, square, state, covered_from AS covered_before, covered_to AS covered_since FROM square_states WHERE state IS NOT NULL",
+    query: `SELECT taxon_id, territory, grid, resolution_m, square, state, covered_from AS covered_before, covered_to AS covered_since,
+      covered_from AND covered_to AND (state IN ('gained', 'lost') OR (recorded_from AND recorded_to)) AS compared
+      FROM square_states WHERE state IS NOT NULL`,
   },
 ];
