@@ -9,6 +9,12 @@ export interface RecordingWindow {
   readonly outside: number;
 }
 
+/**
+ * Visits to the group in a third of a month, in such years together, that make its weight known to about a third. More would
+ * cut off the ends of a season, and what is cut off at one end holds a shift back there.
+ */
+export const FEWEST_TOGETHER = 10;
+
 /** About how many years are taken together: in a single year too few visits fall in a third of a month. */
 const YEARS_TOGETHER = 5;
 
@@ -19,14 +25,12 @@ const YEARS_TOGETHER = 5;
  * people went out earlier.
  *
  * @param years in order; those told of
- * @param fewest visits to the group that make a third enough
- * @example recordingWindow(rows, [2001, 2002, 2003, 2004, 2005], visits, 30).outside // => 0.02
+ * @example recordingWindow(rows, [2001, 2002, 2003, 2004, 2005], visits).outside // => 0.02
  */
 export function recordingWindow(
   rows: readonly SettledRow[],
   years: readonly number[],
   groupVisits: ReadonlyMap<number, ArrayLike<number>>,
-  fewest: number,
 ): RecordingWindow {
   const groups = Math.max(1, Math.round(years.length / YEARS_TOGETHER));
   const groupOf = new Map(years.map((year, index) => [year, Math.floor((index * groups) / years.length)]));
@@ -36,9 +40,7 @@ export function recordingWindow(
       const thirds = visits[group] as Float64Array;
       thirds[third] = (thirds[third] as number) + (groupVisits.get(year)?.[third] ?? 0);
     }
-  const covered = THIRD_DAYS.map((_, third) =>
-    visits.every((thirds) => (thirds[third] as number) >= Math.max(1, fewest)),
-  );
+  const covered = THIRD_DAYS.map((_, third) => visits.every((thirds) => (thirds[third] as number) >= FEWEST_TOGETHER));
   const weight = (year: number, day: number): number => {
     const third = thirdOfDay(day);
     const thirds = visits[groupOf.get(year) ?? -1];

@@ -12,6 +12,8 @@ export interface ShiftDesign {
   readonly n: number;
   /** Share of the year's variance that what is allowed for goes along with, 0 to 1. */
   readonly entangled: number;
+  /** How fast each covariate changes with the second, the year: 1 for itself, 0 for the constant. */
+  readonly drift: readonly number[];
 }
 
 /** Visits that a caste or territory must have to be a level of its own; with fewer its rows are left out. */
@@ -64,7 +66,7 @@ export function shiftDesign(
     cells: cellsOf(cells, years.length),
     years,
     n: weighed.reduce((sum, { row }) => sum + row.visits, 0),
-    entangled: entanglement(
+    ...alongWithYears(
       cells.map(({ covariates, days }) => [covariates, days.reduce((sum, { weight }) => sum + weight, 0)]),
     ),
   };
@@ -119,10 +121,11 @@ function cellsOf(cells: readonly Cell[], clusters: number): QuantileCells {
   };
 }
 
-/** Share of the variance of the year (second covariate) that a line through the others tells: 1 where it follows from them. */
-function entanglement(rows: readonly (readonly [covariates: readonly number[], weight: number])[]): number {
-  const size = rows[0]?.[0].length ?? 0;
-  if (size < 3) return 0;
+/** How covariates go along with the year: by least squares, each on the year, and the year on all others. */
+function alongWithYears(
+  rows: readonly (readonly [covariates: readonly number[], weight: number])[],
+): Pick<ShiftDesign, "entangled" | "drift"> {
+  const size = rows[0]?.[0].length ?? 2;
   const products = new Float64Array(size * size);
   for (const [covariates, weight] of rows)
     for (let j = 0; j < size; j += 1)
@@ -130,8 +133,10 @@ function entanglement(rows: readonly (readonly [covariates: readonly number[], w
         products[j * size + k] =
           (products[j * size + k] as number) + weight * (covariates[j] as number) * (covariates[k] as number);
   const of = (j: number, k: number) => products[j * size + k] as number;
-  const about = of(1, 1) - of(0, 1) ** 2 / of(0, 0);
-  const unit = Float64Array.from({ length: size }, (_, j) => (j === 1 ? 1 : 0));
-  const left = solvePositive(products, unit, size);
-  return left === null || about <= 0 ? 1 : 1 - 1 / ((left[1] as number) * about);
+  const together = (j: number) => of(1, j) - (of(0, 1) * of(0, j)) / of(0, 0);
+  const drift = Array.from({ length: size }, (_, j) => (j === 0 ? 0 : together(j) / together(1)));
+  const ofYear = together(1);
+  const unit = Float64Array.from(drift, (_, j) => (j === 1 ? 1 : 0));
+  const left = solvePositive(products.slice(), unit, size);
+  return { drift, entangled: left === null || ofYear <= 0 ? 1 : 1 - 1 / ((left[1] as number) * ofYear) };
 }

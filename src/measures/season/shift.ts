@@ -1,5 +1,3 @@
-import type { SeasonRules } from "./season-dates.ts";
-
 /** Visits of one taxon and caste on one day of the season in one year, in places alike. */
 export interface SettledRow {
   readonly caste: string;
@@ -12,7 +10,7 @@ export interface SettledRow {
 }
 
 /** When a shift may be told. */
-export interface ShiftRules extends Pick<SeasonRules, "minimum_visits"> {
+export interface ShiftRules {
   readonly minimum_years: number;
   readonly minimum_records_a_year: number;
 }

@@ -1,16 +1,11 @@
-import jStat from "jstat";
-import { quantiles } from "../statistics/quantile.ts";
-import { fitQuantile } from "../statistics/quantile-regression.ts";
-import { seededRandom } from "../statistics/seeded-random.ts";
 import { theilSen } from "../statistics/theil-sen.ts";
-import { recordingWindow } from "./recording-window.ts";
+import { FEWEST_TOGETHER, recordingWindow } from "./recording-window.ts";
 import { type Shift, type ShiftInput, silentShift, tooFewYears, yearsEnough } from "./shift.ts";
 import { ofEnoughLevels, type ShiftDesign, shiftDesign } from "./shift-design.ts";
+import { fitWithDraws, halfWidth, mediansAllowedFor, type ShiftFit } from "./shift-fit.ts";
 
 const SHARES = [0.1, 0.5, 0.9] as const;
 const MEDIANS = { method: "yearly_medians", share: 0.5, adjusted: true } as const;
-/** Draws of years from which the standard error is taken. */
-const DRAWS = 200;
 /** Share of the visits without a latitude, and outside the thirds of a month that all years cover, up to which a shift is told. */
 const MOST_LEFT_OUT = 0.2;
 /** Share of the year's variance up to which it may go along with latitude, territory and caste. */
@@ -38,10 +33,10 @@ export function tellShift({ rows, groupVisits, rules, name }: ShiftInput): Shift
   const withPlace = placed.reduce((sum, { visits }) => sum + visits, 0);
   if (withPlace < (1 - MOST_LEFT_OUT) * all)
     return silent(`${all - withPlace} of ${all} visits have no 10 km square to tell their latitude`, some, all);
-  const window = recordingWindow(placed, some, groupVisits, rules.minimum_visits);
+  const window = recordingWindow(placed, some, groupVisits);
   if (window.outside > MOST_LEFT_OUT)
     return silent(
-      `${Math.round(100 * window.outside)} % of its visits fall in thirds of a month that were visited fewer than ${rules.minimum_visits} times in some of the years`,
+      `${Math.round(100 * window.outside)} % of its visits fall in thirds of a month that were visited fewer than ${FEWEST_TOGETHER} times in some of the years`,
       some,
       all,
     );
@@ -55,63 +50,42 @@ export function tellShift({ rows, groupVisits, rules, name }: ShiftInput): Shift
   if (still !== "") return silent(still, years, n);
   if (entangled > MOST_ENTANGLED)
     return silent("latitude, territory or caste changed with the years, and cannot be told from them", years, n);
-  return [yearlyMedians(design), ...SHARES.map((share) => regression(design, share, `${name}/${share}`))];
+  const fits = SHARES.map((share) => fitWithDraws(design, share, name));
+  return [
+    yearlyMedians(design, fits[SHARES.indexOf(MEDIANS.share)] as ShiftFit),
+    ...SHARES.map((share, i) => regression(design, share, fits[i] as ShiftFit)),
+  ];
 }
 
-function regression(design: ShiftDesign, share: number, name: string): Shift {
-  const { cells, years, n } = design;
-  const fit = fitQuantile(cells, share);
-  const random = seededRandom(name);
-  const drawn = Array.from({ length: DRAWS }, () => {
-    const weights = new Float64Array(years.length);
-    for (let i = 0; i < years.length; i += 1) {
-      const year = Math.floor(random() * years.length);
-      weights[year] = (weights[year] as number) + 1;
-    }
-    return fitQuantile(cells, share, { weights, from: fit, tolerance: 1e-4 })[1] as number;
-  });
-  const mean = drawn.reduce((sum, slope) => sum + slope, 0) / DRAWS;
-  const error = Math.sqrt(drawn.reduce((sum, slope) => sum + (slope - mean) ** 2, 0) / (DRAWS - 1));
-  const half = error * jStat.studentt.inv(0.975, years.length - 2);
-  const shift = fit[1] as number;
-  return told({ method: "regression", share, adjusted: true }, design, [shift, shift - half, shift + half], n);
+function regression(design: ShiftDesign, share: number, fit: ShiftFit): Shift {
+  const shift = fit.effects[1] as number;
+  const half = halfWidth(fit, design.years.length, ([, slope]) => slope as number);
+  return told({ method: "regression", share, adjusted: true }, design, [shift, shift - half, shift + half]);
 }
 
-/** Median slope through the years' medians, of days as they would be at the middle latitude and the commonest caste. */
-function yearlyMedians(design: ShiftDesign): Shift {
-  const { cells, years, n } = design;
-  const fit = fitQuantile(cells, 0.5);
-  const days = years.map((): [day: number, weight: number][] => []);
-  for (let cell = 0; cell < cells.first.length; cell += 1) {
-    let allowed = 0;
-    for (let j = 2; j < cells.size; j += 1)
-      allowed += (fit[j] as number) * (cells.covariates[cell * cells.size + j] as number);
-    const begin = cells.start[cell] as number;
-    for (let at = begin; at < (cells.start[cell + 1] as number); at += 1) {
-      const weight = (cells.totals[at] as number) - (at === begin ? 0 : (cells.totals[at - 1] as number));
-      if (weight > 0)
-        days[cells.cluster[cell] as number]?.push([(cells.first[cell] as number) + at - begin - allowed, weight]);
-    }
-  }
-  const medians = days.map((own) => weightedMedian(own));
-  const line = theilSen(years, medians);
+/**
+ * Median slope through the years' medians, of days as they would be at the middle latitude and the commonest caste. Its
+ * interval is wider than Sen's by what is not known of latitude, territory and caste, as far as these changed with the years.
+ */
+function yearlyMedians(design: ShiftDesign, fit: ShiftFit): Shift {
+  const { years, n, drift } = design;
+  const line = theilSen(years, mediansAllowedFor(design, fit.effects));
   if (line?.low == null || line.high === null) return silentShift(MEDIANS, "its interval has no end", years, n);
-  return told(MEDIANS, design, [10 * line.slope, 10 * line.low, 10 * line.high], n);
-}
-
-function weightedMedian(own: [day: number, weight: number][]): number {
-  own.sort(([a, v], [b, w]) => a - b || v - w);
-  const total = own.reduce((sum, [, weight]) => sum + weight, 0);
-  // Scaled to the number of days they are: quantiles of type 8 need the size of the sample.
-  const weights = own.map(([, weight]) => (weight * own.length) / total);
-  return quantiles({ values: own.map(([day]) => day), weights }, [0.5])[0] as number;
+  const allowed = halfWidth(fit, years.length, (effects) =>
+    drift.reduce((sum, slope, j) => sum + (j < 2 ? 0 : slope * (effects[j] as number)), 0),
+  );
+  const [shift, low, high] = [10 * line.slope, 10 * line.low, 10 * line.high];
+  return told(MEDIANS, design, [
+    shift,
+    shift - Math.hypot(shift - low, allowed),
+    shift + Math.hypot(high - shift, allowed),
+  ]);
 }
 
 function told(
   line: Pick<Shift, "method" | "share" | "adjusted">,
-  { years }: ShiftDesign,
+  { years, n }: ShiftDesign,
   [shift, low, high]: readonly [number, number, number],
-  n: number,
 ): Shift {
   const [first_year, last_year] = [years[0] ?? null, years.at(-1) ?? null];
   return { ...line, first_year, last_year, years: years.length, n, shift, low, high, judged: true, reason: "" };

@@ -29,6 +29,8 @@ export interface QuantileFitOptions {
   readonly from?: Float64Array;
   /** Share of the whole weight by which the fitted plane may miss its share of rows, in any covariate; 1e-6 unless given. */
   readonly tolerance?: number;
+  /** From `curvatureAt`, to go by in every step instead of working it out in each: near enough for a draw of clusters. */
+  readonly curvature?: Float64Array;
 }
 
 /**
@@ -50,8 +52,8 @@ export function fitQuantile(cells: QuantileCells, share: number, options: Quanti
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const { slope, weight } = sums;
     if (slope.every((one) => Math.abs(one) <= tolerance * weight)) break;
-    const curvature = addRidge(curvatureAt(cells, at, weights), size, 1e-9 * weight);
-    const move = solvePositive(curvature, slope, size);
+    const curvature = options.curvature?.slice() ?? curvatureAt(cells, at, weights);
+    const move = solvePositive(addRidge(curvature, size, 1e-9 * weight), slope, size);
     const next = move === null ? null : searchAlong(cells, share, { at, sums, move }, weights);
     if (next === null) break;
     ({ at, sums } = next);
@@ -82,8 +84,13 @@ function lossSums(cells: QuantileCells, share: number, at: Float64Array, weights
   return { slope, weight };
 }
 
-/** How fast the slopes rise in each effect; the lower half of a matrix, row by row. */
-function curvatureAt(cells: QuantileCells, at: Float64Array, weights?: ArrayLike<number>): Float64Array {
+/**
+ * How fast the loss's slopes rise in each effect.
+ *
+ * @returns the lower half of a matrix, row by row
+ * @example curvatureAt(cells, effects).length // => 9, of three effects
+ */
+export function curvatureAt(cells: QuantileCells, at: Float64Array, weights?: ArrayLike<number>): Float64Array {
   const { covariates, size, first, start, totals, cluster } = cells;
   const curvature = new Float64Array(size * size);
   for (let cell = 0; cell < first.length; cell += 1) {
