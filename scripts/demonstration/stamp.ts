@@ -22,7 +22,7 @@ interface Stamp {
 const TRUTH_FILES = ["truth.csv", "rows.csv", "errors.csv"];
 /** What the bytes depend on. */
 const INPUTS = ["./", "../../src/grids/", "../../src/geodesy/"];
-const LAND = "../../content/land-squares.csv";
+const CONTENT = ["../../content/land-squares.csv", "../../content/regions.geojson"];
 
 /**
  * Looks for the stamp of an earlier run.
@@ -56,7 +56,7 @@ function pathsOf({ outFolder, truthFolder, files }: Made): string[] {
   return [...files.map((file) => join(outFolder, file)), ...TRUTH_FILES.map((file) => join(truthFolder, file))];
 }
 
-/** Hash of the options, the generator's code and the list of land squares. */
+/** Hash of the options, the generator's code, the list of land squares and the areas. */
 function keyOf({ asked, outFolder }: Made): string {
   const hash = createHash("sha256").update(JSON.stringify([asked, outFolder]));
   for (const input of INPUTS) {
@@ -66,5 +66,6 @@ function keyOf({ asked, outFolder }: Made): string {
       hash.update(name).update(readFileSync(join(folder, name)));
     }
   }
-  return hash.update(readFileSync(fileURLToPath(new URL(LAND, import.meta.url)))).digest("hex");
+  for (const file of CONTENT) hash.update(readFileSync(fileURLToPath(new URL(file, import.meta.url))));
+  return hash.digest("hex");
 }

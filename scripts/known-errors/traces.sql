@@ -3,7 +3,7 @@
 --
 -- by itself     the text cannot be right wherever and whenever the bee was: 30 February, a year to come, a name nobody
 --               gave, a cuckoo's worker, exchanged coordinates, a reference of the grid across the sea, an uncertainty of 0,
---               a place said to 10 m that is the middle of a 10 km square, a cell too many
+--               a place said to 10 m that is the middle of a 10 km square, a cell too many, an area 40 km from the place
 -- nowhere       the spoilt place is outside the atlas or in a square without land
 -- company       another row of the same outing (recorder, true day, true 2 km square, at most 40 rows away) stands in the
 --               file, sound in its place and date, and the spoilt row lies more than 1 km from it, or on another day
@@ -67,7 +67,7 @@ JOIN true_records AS other ON other.file_id = s.file_id AND other.recorder = s.r
   AND abs(other.record_no - s.record_no) <= 40 AND other.record_no <> s.record_no
 WHERE other.record_no NOT IN (
   SELECT record_no FROM spoilt
-  WHERE kind NOT IN ('look-alike', 'misspelt-name', 'impossible-caste', 'html-in-remarks', 'formula-in-remarks', 'emoji-in-remarks', 'ragged-row'));
+  WHERE kind NOT IN ('look-alike', 'misspelt-name', 'impossible-caste', 'wrong-area', 'html-in-remarks', 'formula-in-remarks', 'emoji-in-remarks', 'ragged-row'));
 
 CREATE OR REPLACE TABLE apart AS
 SELECT c.record_no,
@@ -110,7 +110,7 @@ SELECT
   CASE
     WHEN s.kind LIKE '%-in-remarks' THEN ''
     WHEN s.kind IN ('30-february', 'future-year', 'misspelt-name', 'impossible-caste', 'swapped-coordinates',
-      'reference-of-other-grid', 'zero-uncertainty', 'hectad-as-point', 'ragged-row') THEN 'by itself'
+      'reference-of-other-grid', 'zero-uncertainty', 'hectad-as-point', 'ragged-row', 'wrong-area') THEN 'by itself'
     WHEN s.kind IN ('longitude-sign-lost', 'transposed-digits', 'wrong-100-km-letters', 'other-coordinate-system') THEN CASE
       WHEN s.longitude IS NULL OR (s.hectad IS NOT NULL AND l.hectad IS NULL)
         OR (s.tetrad IS NOT NULL AND NOT contains(l.letters, right(s.tetrad, 1))) THEN 'nowhere'

@@ -8,6 +8,8 @@
  *   squares.json          SquaresFile     every hectad that is on land or has been visited
  *   coverage.json         CoverageFile    squares covered under two rules, and how complete their lists are
  *   squares/<slug>.json   SquareFile      one hectad: its taxa, visits, tetrads
+ *   regions.json          RegionsFile     the scheme's regions by layer, where it has some
+ *   regions/<slug>.json   RegionFile      one region: its taxa
  *   known-truth.json      KnownTruthFile  what the methods of change say where the truth is known, and so may claim
  *   accounting.json       AccountingFile  what became of each record, by source and reason
  *   downloads.json        DownloadsFile   the files for researchers, with fields, rows, bytes, SHA-256
@@ -22,6 +24,7 @@ export * from "./contracts/figures.ts";
 export * from "./contracts/known-truth.ts";
 export * from "./contracts/number-kinds.ts";
 export * from "./contracts/ranges.ts";
+export * from "./contracts/regions.ts";
 export * from "./contracts/squares.ts";
 export * from "./contracts/surroundings.ts";
 export * from "./contracts/taxon.ts";

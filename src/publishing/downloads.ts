@@ -9,6 +9,7 @@ import { fillChangeFigures } from "./fill-change-figures.ts";
 import { generalisedTo } from "./generalisations.ts";
 import { licenceOf } from "./licences.ts";
 import { PUBLISHED_TABLES } from "./published-tables.ts";
+import { fillRegionFacts } from "./regions-file.ts";
 import { writeSpeciesTables } from "./species-tables.ts";
 import { type SquareToDraw, writeSquaresGeojson } from "./squares-geojson.ts";
 import type { TaxonNames } from "./taxon-names.ts";
@@ -31,7 +32,9 @@ export async function writeDownloads(
   await fillGeneralisations(database, scheme);
   await fillChangeFigures(database, scheme);
   const files: DownloadEntry[] = [];
-  for (const table of PUBLISHED_TABLES) files.push(...(await writeTable(database, table, { folder, invented })));
+  await fillRegionFacts(database, scheme);
+  const tables = PUBLISHED_TABLES.filter(({ needs }) => needs !== "regions" || scheme.regions.length > 0);
+  for (const table of tables) files.push(...(await writeTable(database, table, { folder, invented })));
   files.push(await writeGeojson(database, scheme, folder));
   files.push(...(await writeSpeciesTables(database, names, { folder, invented })));
   writeFileSync(

@@ -6,6 +6,7 @@ import { escapeHtml } from "./markdown.ts";
 import { changeStatements } from "./methods/change-methods.ts";
 import { coverageSentences, type VisitCounts } from "./methods/coverage-methods.ts";
 import { rangeSentences } from "./methods/range-methods.ts";
+import { regionSentences } from "./methods/region-methods.ts";
 import { number, percent, type Statement, section } from "./methods/statement.ts";
 import { useSentences } from "./methods/use-of-surroundings.ts";
 import { periodLabel } from "./period-label.ts";
@@ -73,6 +74,7 @@ export function methodStatements(
     ),
     ...(settings.surroundings.kinds.length === 0 ? [] : section("Habitats and flowers", ...useSentences(scheme))),
     ...section("Range", ...rangeSentences(scheme)),
+    ...section("Regions", ...regionSentences(scheme)),
     ...section(
       "Not a Red List assessment",
       "Counts of squares and changes between periods describe this atlas’s records. They are no assessment of a species’ risk of extinction, which needs more than squares and is made by those responsible for it in each country.",

@@ -16,6 +16,8 @@ import {
   FiguresFile,
   KnownTruthFile,
   PageFile,
+  RegionFile,
+  RegionsFile,
   SquareFile,
   SquaresFile,
   TaxonFile,
@@ -27,6 +29,7 @@ import { judgingRules } from "./fill-change-figures.ts";
 import { knownTruthFile } from "./known-truth-file.ts";
 import { writeMapFolder } from "./map-folder.ts";
 import { renderMarkdown } from "./markdown.ts";
+import { regionFiles } from "./regions-file.ts";
 import { gatherMeasured } from "./measured.ts";
 import { squareFiles } from "./square-files.ts";
 import type { MapSquare } from "./square-tiles.ts";
@@ -86,9 +89,23 @@ export async function publish(
   for (const { slug, taxon_id } of taxa)
     write(folder, `figures/${slug}.json`, FiguresFile, { taxon_id, slug, ...figuresOf(figures, taxon_id) });
   for (const square of squares) write(folder, `squares/${square.slug}.json`, SquareFile, square);
+  await writeRegions(database, scheme, names, folder);
   for (const page of scheme.pages) write(folder, `pages/${page.slug}.json`, PageFile, pageFile(page));
   copyBasemap(scheme, folder);
   writeMapFolder(join(folder, "map"), await mapSquares(database, scheme), atlas, taxa, ground(scheme));
+}
+
+async function writeRegions(
+  database: Database,
+  scheme: Scheme,
+  names: Parameters<typeof regionFiles>[2],
+  folder: string,
+): Promise<void> {
+  if (scheme.regions.length === 0) return;
+  mkdirSync(join(folder, "regions"), { recursive: true });
+  const { list, regions } = await regionFiles(database, scheme, names);
+  write(folder, "regions.json", RegionsFile, list);
+  for (const region of regions) write(folder, `regions/${region.slug}.json`, RegionFile, region);
 }
 
 function pageFile({ slug, front, sections }: Scheme["pages"][number]): PageFile {

@@ -3,6 +3,7 @@ import { ACCOUNTING_TABLES } from "./tables/accounting.ts";
 import { COVERAGE_TABLES } from "./tables/coverage.ts";
 import type { PublishedTable } from "./tables/fields.ts";
 import { RANGES_TABLES } from "./tables/ranges.ts";
+import { REGIONS_TABLES } from "./tables/regions.ts";
 import { SEASONS_TABLES } from "./tables/seasons.ts";
 import { SQUARES_TABLES } from "./tables/squares.ts";
 import { SURROUNDINGS_TABLES } from "./tables/surroundings.ts";
@@ -20,6 +21,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   ...SEASONS_TABLES,
   ...SURROUNDINGS_TABLES,
   ...RANGES_TABLES,
+  ...REGIONS_TABLES,
   ...ACCOUNTING_TABLES,
 ];
 

@@ -10,6 +10,8 @@ import {
   FiguresFile,
   KnownTruthFile,
   PageFile,
+  RegionFile,
+  RegionsFile,
   SquareFile,
   SquaresFile,
   TaxonFile,
@@ -87,6 +89,19 @@ export function figures(slug: string): FiguresFile {
 /** One hectad, read anew each time: thousands of them must not stay in memory. @example square("nz27").taxa_all // 10 */
 export function square(slug: string): SquareFile {
   return read(`squares/${slug}.json`, SquareFile);
+}
+
+/** Regions by layer; none where the scheme has no regions, and then no file either. @example regions().layers.length // 1 */
+export function regions(): RegionsFile {
+  const isThere = existsSync(path.join(publishedFolder(), "regions.json"));
+  return isThere ? listOfRegions() : { land_known: false, layers: [] };
+}
+
+const listOfRegions = once("regions.json", RegionsFile);
+
+/** One region, read anew each time. @example region("trent-valley").taxa // 17 */
+export function region(slug: string): RegionFile {
+  return read(`regions/${slug}.json`, RegionFile);
 }
 
 /** One of the scheme's own pages. @example page("about").title // "About the atlas" */

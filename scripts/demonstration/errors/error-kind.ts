@@ -4,8 +4,10 @@ import type { Row, Source } from "../source.ts";
 /** One known kind of error. */
 export interface ErrorKind {
   readonly kind: string;
-  /** How many of its cards are in the deck. */
+  /** How many of its cards are in the deck; 0 for a kind that has a share of its own. */
   readonly cards: number;
+  /** Share of a source's rows that get it after the deck is dealt, so that the others fall as they would without it. */
+  readonly share?: number;
   /** Whether a source has the columns that the error needs. */
   readonly fits: (source: Source) => boolean;
   /** Spoils a row; returns the column and what was right there, or undefined where the row does not lend itself. */

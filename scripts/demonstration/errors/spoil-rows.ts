@@ -1,5 +1,6 @@
 import type { Random } from "../random.ts";
 import type { Row, Source } from "../source.ts";
+import { areaErrors } from "./area.ts";
 import { dateErrors } from "./date.ts";
 import type { Correction, ErrorKind } from "./error-kind.ts";
 import { nameErrors } from "./name.ts";
@@ -14,14 +15,20 @@ export interface KnownError extends Correction {
 }
 
 /** Every known kind of error. */
-export const ERROR_KINDS: readonly ErrorKind[] = [...placeErrors, ...dateErrors, ...nameErrors, ...textErrors];
+export const ERROR_KINDS: readonly ErrorKind[] = [
+  ...placeErrors,
+  ...dateErrors,
+  ...nameErrors,
+  ...textErrors,
+  ...areaErrors,
+];
 
 /** How far a card looks for a row that lends itself. */
 const SEARCH = 3000;
 
 /**
  * Puts errors into the rows of one source, at most one a row. Kinds come from a shuffled deck that is dealt out before
- * it is shuffled anew, so that all kinds appear.
+ * it is shuffled anew, so that all kinds appear; kinds with a share of their own follow.
  *
  * @param rows changed in place
  * @returns what was done, in the order of the rows
@@ -29,15 +36,24 @@ const SEARCH = 3000;
  */
 export function spoilRows(source: Source, rows: readonly Row[], random: Random): KnownError[] {
   const wanted = Math.round(rows.length * source.errorShare);
+  const kinds = ERROR_KINDS.filter((kind) => kind.fits(source));
   const deck = new Deck(
-    ERROR_KINDS.filter((kind) => kind.fits(source)),
+    kinds.filter(({ share }) => share === undefined),
     random,
   );
   const spoilt = new Map<number, KnownError>();
-  for (let i = 0; i < wanted; i++) {
-    const error = spoilOne(deck.deal(), rows, spoilt, random);
+  const put = (kind: ErrorKind): void => {
+    const error = spoilOne(kind, rows, spoilt, random);
     if (error) {
       spoilt.set(error.index, error);
+    }
+  };
+  for (let i = 0; i < wanted; i++) {
+    put(deck.deal());
+  }
+  for (const kind of kinds) {
+    for (let i = 0; i < Math.ceil(rows.length * (kind.share ?? 0)); i++) {
+      put(kind);
     }
   }
   return [...spoilt.values()].sort((a, b) => a.index - b.index);

@@ -1,9 +1,10 @@
+import { areaAt } from "../areas.ts";
 import { partsOf } from "../calendar.ts";
 import { mixedCastes } from "../castes-as-written.ts";
 import { type Outing, spreadOverYears } from "../effort.ts";
 import { writtenName } from "../names-as-written.ts";
 import { type Spot, writtenReference } from "../places-as-written.ts";
-import type { Random } from "../random.ts";
+import { hashed, type Random, saltOf } from "../random.ts";
 import { meet, type Sighting } from "../sightings.ts";
 import { fillYears, numbered, type Row, type Source } from "../source.ts";
 
@@ -21,14 +22,17 @@ const MONTHS = [
   "November",
   "December",
 ];
+/** Share of cards that leave the area out, and the luck that decides: apart from the rest, which falls as it would without. */
+const LEFT_BLANK = 0.08;
+const AREAS = saltOf("areas of the cards");
 const CASTES = { queen: "q", worker: "w", male: "m", female: "f" } as const;
 
-/** A county's cards, typed in later: day-first dates, vague dates, castes in one text, semicolons, Windows-1252. */
+/** Cards of a county or area, typed in later: day-first dates, vague dates, castes in one text, semicolons, Windows-1252. */
 export const countyCardIndex: Source = {
   id: "county-card-index",
   file: "county-card-index.csv",
   idColumn: "Card no",
-  columns: ["Species", "Grid ref", "Date", "Recorder", "Sex/stage", "Site", "Card no"],
+  columns: ["Species", "Grid ref", "Date", "Recorder", "Sex/stage", "Site", "Area", "Card no"],
   form: { delimiter: ";", encoding: "windows-1252", newline: "\r\n" },
   share: 0.085,
   errorShare: 0.009,
@@ -53,6 +57,8 @@ function rowsOfCard({ site, recorder, day, tetrad }: Outing, met: readonly Sight
   const size = random.pick([100, 1000, 1000, 1000, 2000, 10_000, 10_000] as const);
   const label: Spot | undefined = site && { tetrad: site.tetrad, easting: site.easting, northing: site.northing };
   const { year } = partsOf(day);
+  const spot = label ?? met[0];
+  const area = spot === undefined || hashed(tetrad.index, day, AREAS) < LEFT_BLANK ? "" : areaAt(spot);
   const date = cardDate(day, random);
   return met.map((sighting) => ({
     sighting,
@@ -65,6 +71,7 @@ function rowsOfCard({ site, recorder, day, tetrad }: Outing, met: readonly Sight
       Site: site
         ? `${site.name} (invented)`
         : `${recorder.town.name} (invented) – ${random.pick(["lane", "verge", "hill", "green"])}`,
+      Area: area,
       "Card no": "",
     } as Record<string, string>,
   }));

@@ -29,13 +29,13 @@ export async function measureRegions(
   );
   await fillLayers(database, layers);
   await fillSquares(database, layers, { squares, territories });
-  if (layers.length === 0) await database.run(NO_RECORD_STATES_ONE);
+  await database.run(`CREATE OR REPLACE TEMP TABLE stated_regions AS ${layers.length === 0 ? NONE_STATED : STATED}`);
   await database.run(sqlBeside(import.meta.url, "regions.sql"));
 }
 
+const STATED = "SELECT record_no, field, region_id FROM record_regions";
 /** Without regions no record was asked which it states. */
-const NO_RECORD_STATES_ONE =
-  "CREATE OR REPLACE TABLE record_regions AS SELECT 0 AS record_no, '' AS field, '' AS region_id WHERE false";
+const NONE_STATED = "SELECT 0 AS record_no, '' AS field, '' AS region_id WHERE false";
 
 type Layers = readonly [field: RegionField, regions: Region[]][];
 

@@ -2,7 +2,7 @@
 -- was recorded in each. What a record states beats its square; but of a record shown coarser on purpose only the square
 -- counts that is shown, for the region it states would narrow that down. Else its finest square counts, where it touches one
 -- region only. A record of a boundary square that states no region is in none, and makes no first year anywhere.
--- In: sightings, record_regions (record_no, field, region_id), region_layers (field), square_regions (field, grid, square,
+-- In: sightings, stated_regions (record_no, field, region_id), region_layers (field), square_regions (field, grid, square,
 -- regions, region_id where they are one), closure, all_regions (field, region_id), land_hectads.
 -- Out: region_sightings (field, record_no, region_id, 'not_assigned' for none, basis), region_taxa, region_totals, region_bases,
 -- region_names (field, region_id, taxon_id).
@@ -17,7 +17,7 @@ SELECT l.field, s.record_no, s.taxon_id, s.grid, s.hectad, s.tetrad, coalesce(s.
     ELSE 'outside' END AS basis
 FROM sightings AS s
 CROSS JOIN region_layers AS l
-LEFT JOIN record_regions AS r ON r.record_no = s.record_no AND r.field = l.field AND NOT s.generalised
+LEFT JOIN stated_regions AS r ON r.record_no = s.record_no AND r.field = l.field AND NOT s.generalised
 LEFT JOIN square_regions AS q ON q.field = l.field AND q.grid = s.grid AND q.square = coalesce(s.tetrad, s.hectad)
 WHERE s.present;
 

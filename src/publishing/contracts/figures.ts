@@ -1,6 +1,7 @@
 /** The figures of one taxon: every statistic with its number of records or squares, its interval, and when it is silent. */
 import { z } from "zod";
 import { RangeRow } from "./ranges.ts";
+import { RegionRow } from "./regions.ts";
 import { UseRow } from "./surroundings.ts";
 import { SeriesRow, SpreadRow, TrendRow } from "./trends.ts";
 
@@ -12,5 +13,6 @@ export const FiguresFile = z.strictObject({
   spread: z.array(SpreadRow),
   surroundings: z.array(UseRow),
   ranges: z.array(RangeRow),
+  regions: z.array(RegionRow),
 });
 export type FiguresFile = z.infer<typeof FiguresFile>;

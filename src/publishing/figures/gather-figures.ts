@@ -2,6 +2,7 @@ import type { Database } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import type { FiguresFile } from "../contracts.ts";
 import { rangeRows } from "./range-figures.ts";
+import { regionRows } from "./region-figures.ts";
 import { useRows } from "./surroundings-figures.ts";
 import { seriesRows, spreadRows, trendRows } from "./trend-figures.ts";
 
@@ -18,6 +19,7 @@ export async function gatherFigures(database: Database, scheme: Scheme): Promise
     spread: await spreadRows(database),
     surroundings: await useRows(database, scheme),
     ranges: await rangeRows(database),
+    regions: await regionRows(database, scheme),
   };
 }
 

@@ -15,6 +15,8 @@ export interface PublishedTable {
   foreignKeys: { fields: string[]; table: string; to: string[] }[];
   /** Gives the fields in order, rows in any; `invented` is added by the writer. */
   query: string;
+  /** What a scheme must have for the table to be written; nothing where not given. */
+  needs?: "regions";
   /** Order of the rows, as SQL; by all fields where not given. */
   order?: string;
 }

@@ -64,6 +64,7 @@ export function figuresFile({ taxon_id, slug }: TaxonFile, two: boolean, index: 
     })),
     surroundings: surroundingsOf(index),
     ranges: rangesOf(index, two),
+    regions: regionsOf(index),
   };
 }
 
