@@ -1,8 +1,8 @@
 -- Effort of squares and periods: records, visits by the length of their list, lists declared complete, and the fewest taxa
 -- that explain the names recorded there. Visits that found nothing, and those of records shown coarser than they are known,
 -- which stand apart from the list they were on, are counted as visits and in no class of length.
--- In: sightings, visit_squares, visit_lists, visits, square_territories, square_names, fewest_taxa (square_no, taxa: squares and
--- periods where names hold one another), numbered_names (square_no, grid, resolution_m, square, period, names).
+-- In: sightings, visit_squares, visit_lists, visits, square_territories, counted_names (grid, resolution_m, square, period,
+-- alone: names that stand alone in the checklist, tangled: the others), fewest_taxa (tangled, taxa that explain them).
 -- Out: square_effort, period_effort (period, visits, without_recorder, …).
 CREATE OR REPLACE TABLE square_effort AS
 WITH counted AS (
@@ -22,8 +22,8 @@ visited AS (
   GROUP BY q.grid, q.resolution_m, q.square, l.period
 ),
 named AS (
-  SELECT n.grid, n.resolution_m, n.square, n.period, coalesce(f.taxa, n.names) AS taxa
-  FROM numbered_names AS n LEFT JOIN fewest_taxa AS f USING (square_no)
+  SELECT n.grid, n.resolution_m, n.square, n.period, n.alone + coalesce(f.taxa, 0) AS taxa
+  FROM counted_names AS n LEFT JOIN fewest_taxa AS f ON f.tangled = n.tangled
 )
 SELECT t.territory, r.grid, r.resolution_m, r.square, r.period, r.records,
   coalesce(v.visits, 0) AS visits, coalesce(v.visits_one_species, 0) AS visits_one_species,
