@@ -25,6 +25,7 @@ export * from "./contracts/known-truth.ts";
 export * from "./contracts/number-kinds.ts";
 export * from "./contracts/ranges.ts";
 export * from "./contracts/regions.ts";
+export * from "./contracts/seasons.ts";
 export * from "./contracts/squares.ts";
 export * from "./contracts/surroundings.ts";
 export * from "./contracts/taxon.ts";

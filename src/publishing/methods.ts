@@ -7,6 +7,7 @@ import { changeStatements } from "./methods/change-methods.ts";
 import { coverageSentences, type VisitCounts } from "./methods/coverage-methods.ts";
 import { rangeSentences } from "./methods/range-methods.ts";
 import { regionSentences } from "./methods/region-methods.ts";
+import { seasonSentences } from "./methods/season-methods.ts";
 import { number, percent, type Statement, section } from "./methods/statement.ts";
 import { useSentences } from "./methods/use-of-surroundings.ts";
 import { periodLabel } from "./period-label.ts";
@@ -74,6 +75,7 @@ export function methodStatements(
     ),
     ...(settings.surroundings.kinds.length === 0 ? [] : section("Habitats and flowers", ...useSentences(scheme))),
     ...section("Range", ...rangeSentences(scheme)),
+    ...section("Season", ...seasonSentences(scheme)),
     ...section("Regions", ...regionSentences(scheme)),
     ...section(
       "Not a Red List assessment",

@@ -21,8 +21,10 @@ export function checkSettings(
     });
   for (const [list, reserved] of [
     ["periods", "outside"],
+    ["periods", "all"],
     ["territories", "all"],
     ["castes", "not_stated"],
+    ["castes", "all"],
   ] as const) {
     const index = settings[list].findIndex(({ id }) => id === reserved);
     if (index >= 0)

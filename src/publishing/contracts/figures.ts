@@ -2,6 +2,7 @@
 import { z } from "zod";
 import { RangeRow } from "./ranges.ts";
 import { RegionRow } from "./regions.ts";
+import { SeasonDatesRow, SeasonShiftRow } from "./seasons.ts";
 import { UseRow } from "./surroundings.ts";
 import { SeriesRow, SpreadRow, TrendRow } from "./trends.ts";
 
@@ -12,6 +13,8 @@ export const FiguresFile = z.strictObject({
   series: z.array(SeriesRow),
   spread: z.array(SpreadRow),
   surroundings: z.array(UseRow),
+  seasons: z.array(SeasonDatesRow),
+  shifts: z.array(SeasonShiftRow),
   ranges: z.array(RangeRow),
   regions: z.array(RegionRow),
 });

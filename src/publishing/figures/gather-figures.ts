@@ -3,6 +3,7 @@ import type { Scheme } from "../../scheme/scheme.ts";
 import type { FiguresFile } from "../contracts.ts";
 import { rangeRows } from "./range-figures.ts";
 import { regionRows } from "./region-figures.ts";
+import { seasonDatesRows, seasonShiftRows } from "./season-figures.ts";
 import { useRows } from "./surroundings-figures.ts";
 import { seriesRows, spreadRows, trendRows } from "./trend-figures.ts";
 
@@ -18,6 +19,8 @@ export async function gatherFigures(database: Database, scheme: Scheme): Promise
     series: await seriesRows(database, scheme),
     spread: await spreadRows(database),
     surroundings: await useRows(database, scheme),
+    seasons: await seasonDatesRows(database, scheme),
+    shifts: await seasonShiftRows(database, scheme),
     ranges: await rangeRows(database),
     regions: await regionRows(database, scheme),
   };

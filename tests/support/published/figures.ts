@@ -8,6 +8,7 @@ import type {
   TrendRow,
   UseRow,
 } from "../../../src/publishing/contracts.ts";
+import { seasonDatesOf, seasonShiftsOf } from "./season-figures.ts";
 
 const SETS = [
   "main",
@@ -64,6 +65,8 @@ export function figuresFile({ taxon_id, slug }: TaxonFile, two: boolean, index: 
       provisional: year === 2024,
     })),
     surroundings: surroundingsOf(index),
+    seasons: seasonDatesOf(two),
+    shifts: seasonShiftsOf(index),
     ranges: rangesOf(index, two),
     regions: regionsOf(index),
   };
