@@ -8,7 +8,7 @@ import { mistakeOf } from "./mistakes.ts";
 
 const ATLAS = `title: Small
 edition: { id: "1", date: 2025-03-01 }
-periods: [{ id: all, from: null, to: 2024 }]
+periods: [{ id: ever, from: null, to: 2024 }]
 territories: [{ id: britain, name: Britain, grid: british }]
 castes:
   - { id: worker, label: Worker, words: [worker] }
