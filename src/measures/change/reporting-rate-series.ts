@@ -1,7 +1,8 @@
 import jStat from "jstat";
 import type { Settings } from "../../scheme/settings.ts";
+import { fitWithoutIdle } from "../statistics/idle-covariates.ts";
 import { leaveOneOut, varianceAlong } from "../statistics/leave-one-out.ts";
-import { fitLogistic } from "../statistics/logistic.ts";
+
 import { standardRates } from "../statistics/standard-rates.ts";
 import type { CompleteLists, OnLists } from "./reporting-rate-lists.ts";
 import { comparedLists } from "./reporting-rate-outcomes.ts";
@@ -77,15 +78,10 @@ function fittedRates(all: CompleteLists, own: OnLists, times: readonly number[],
   const rates = new Map<number, Pick<Rate, "estimate" | "low" | "high">>();
   if (times.length < 2) return rates;
   const numberOf = new Map(times.map((time, index) => [time, index]));
-  const { outcomes } = comparedLists(
-    all,
-    own,
-    (list) => numberOf.get(timeOf[list] as number) ?? -1,
-    times.length,
-    false,
-  );
-  const fit = fitLogistic(outcomes);
-  if (typeof fit === "string") return rates;
+  const compared = comparedLists(all, own, (list) => numberOf.get(timeOf[list] as number) ?? -1, times.length, false);
+  const fitted = fitWithoutIdle(compared.outcomes);
+  if (typeof fitted === "string") return rates;
+  const { outcomes, fit } = fitted;
   const left = leaveOneOut(outcomes, fit, outcomes.stratum as Int32Array);
   if (left === undefined) return rates;
   const quantile = jStat.studentt.inv(0.975, left.clusters - 1);

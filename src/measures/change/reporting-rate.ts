@@ -1,8 +1,9 @@
 import jStat from "jstat";
 import type { Database } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
+import { fitWithoutIdle } from "../statistics/idle-covariates.ts";
 import { leaveOneOut, varianceAlong } from "../statistics/leave-one-out.ts";
-import { fitLogistic } from "../statistics/logistic.ts";
+
 import { standardRates } from "../statistics/standard-rates.ts";
 import { type CompleteLists, type OnLists, readCompleteLists } from "./reporting-rate-lists.ts";
 import { type ComparedLists, comparedLists } from "./reporting-rate-outcomes.ts";
@@ -99,12 +100,13 @@ function trendOf(taxon_id: string, pair: readonly [number, number], { lists, sch
 }
 
 /** Change of the rate between the two times of some lists, in %, with its 95 % interval; or why there is none. */
-function changeOf({ outcomes }: ComparedLists): { estimate: number; low: number; high: number } | string {
-  const fit = fitLogistic(outcomes);
-  if (typeof fit === "string")
-    return fit === "separated"
+function changeOf(compared: ComparedLists): { estimate: number; low: number; high: number } | string {
+  const fitted = fitWithoutIdle(compared.outcomes);
+  if (typeof fitted === "string")
+    return fitted === "separated"
       ? "squares where it was found at some visits and not at others are too few to compare"
       : "its lists differ too little to compare";
+  const { outcomes, fit } = fitted;
   const left = leaveOneOut(outcomes, fit, outcomes.stratum as Int32Array);
   if (left === undefined) return "what its lists tell hangs on one square";
   const [from, to] = standardRates(outcomes, fit);
