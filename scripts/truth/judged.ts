@@ -51,6 +51,7 @@ const COLUMNS = {
  * hangs on a part of the records.
  *
  * @param taxa ids of the group
+ * @param changed settings other than their defaults
  * @example await measureInvented(database, country, records, ["s001"]) // SELECT * FROM trends
  */
 export async function measureInvented(
@@ -58,9 +59,10 @@ export async function measureInvented(
   country: Country,
   records: readonly InventedRecord[],
   taxa: readonly string[],
+  changed: object = {},
 ): Promise<void> {
   await layInvented(database, country, records, taxa);
-  await measure(database, schemeOf(taxa, PERIODS), new Map(), EVIDENCE_SETS.slice(0, 1));
+  await measure(database, schemeOf(taxa, PERIODS, changed), new Map(), EVIDENCE_SETS.slice(0, 1));
 }
 
 /**

@@ -21,8 +21,9 @@ const SOURCES = [
  * What the measures read of a scheme, with every setting at its default.
  *
  * @param taxa ids of the group, none within another
+ * @param changed settings other than their defaults
  */
-export function schemeOf(taxa: readonly string[], periods: readonly Period[]): Scheme {
+export function schemeOf(taxa: readonly string[], periods: readonly Period[], changed: object = {}): Scheme {
   const settings = Settings.parse({
     title: "An invented group",
     invented: true,
@@ -30,6 +31,7 @@ export function schemeOf(taxa: readonly string[], periods: readonly Period[]): S
     periods,
     territories: TERRITORIES,
     sources: SOURCES.map((source) => ({ ...source, files: `${source.id}.csv` })),
+    ...changed,
   });
   const checklist = buildChecklist(
     taxa.map((taxonId) => ({

@@ -8,8 +8,10 @@ import type { Trial, TrialResult } from "./run.ts";
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const WORKER = fileURLToPath(new URL("worker.ts", import.meta.url));
 
-/** What the figures depend on: the measures, their settings, and how the country is invented. */
+/** What the figures depend on: the measures of change, their settings, and how the country is invented. */
 const SOURCES = ["src/measures", "src/scheme/measure-settings.ts", "scripts/truth", "scripts/demonstration"];
+/** Measures that no trend is made from. */
+const APART = /^src\/measures\/(season|range|regions|surroundings|coverage)\//;
 
 /**
  * Hash of all sources that the figures depend on, so that results of other sources are never taken for theirs.
@@ -21,7 +23,7 @@ export function hashOfSources(): string {
     path.endsWith(".ts")
       ? [path]
       : readdirSync(join(ROOT, path), { recursive: true, encoding: "utf8" }).map((name) => join(path, name)),
-  ).filter((path) => /\.(ts|sql)$/.test(path));
+  ).filter((path) => /\.(ts|sql)$/.test(path) && !APART.test(path));
   const hash = createHash("sha256");
   for (const path of files.sort()) hash.update(path).update(readFileSync(join(ROOT, path)));
   return hash.digest("hex").slice(0, 12);
