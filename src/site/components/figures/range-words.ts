@@ -17,39 +17,32 @@ export function area(km2: number): string {
  * How far a taxon reaches, from its row for the latest period and the whole atlas.
  *
  * @param where of the period, such as "in 2006–2024"
- * @example rangeSentence(row, "in 2006–2024") // "Recorded in **540 2 km squares** in 2006–2024, an area of occupancy of **2,160 km²** or more, within an extent of **41,201 km²**."
+ * @example rangeSentence(row, "in 2006–2024") // "Recorded in **540 squares of 2 km** in 2006–2024, an area of occupancy of **2,160 km²** or more, within an extent of **41,201 km²**."
  */
 export function rangeSentence(row: RangeRow | undefined, where: string): Sentence {
   if (row === undefined || row.records === 0) return `No established record ${where}.`;
   const extent = row.extent_km2 === null ? "" : `an extent of **${area(row.extent_km2)}**`;
   if (row.occupancy_km2 === null)
     return `Its area of occupancy **is not given** ${where}: ${row.occupancy_reason}.${extent === "" ? "" : ` Its records lie within ${extent}.`}`;
-  return `Recorded in **${counted(row.tetrads, "2 km square")}** ${where}, an area of occupancy of **${area(row.occupancy_km2)}** or more${extent === "" ? "" : `, within ${extent}`}.`;
+  return `Recorded in **${counted(row.tetrads, "square")} of 2 km** ${where}, an area of occupancy of **${area(row.occupancy_km2)}** or more${extent === "" ? "" : `, within ${extent}`}.`;
 }
 
 /**
- * The thresholds of criterion B a range is below, by figure.
+ * The threshold of criterion B a figure is below; empty for none.
  *
- * @example thresholds({ ...row, extent_below_km2: 20_000, occupancy_below_km2: null }) // => "B1: 20,000 km²"
+ * @example below(20_000) // => "below 20,000 km²"
  */
-export function thresholds({ extent_below_km2, occupancy_below_km2 }: RangeRow): string {
-  const told = [
-    extent_below_km2 === null ? "" : `B1: ${area(extent_below_km2)}`,
-    occupancy_below_km2 === null ? "" : `B2: ${area(occupancy_below_km2)}`,
-  ];
-  return told.filter(Boolean).join("; ") || "none";
+export function below(threshold: number | null): string {
+  return threshold === null ? "" : `below ${area(threshold)}`;
 }
 
 /**
  * Small words under a territory's name: what the figures lack, and that an extent was raised.
  *
- * @example rangeNote({ ...row, hectads_without_tetrad: 37 }) // => "37 of its 345 10 km squares have no record good to 2 km"
+ * @example rangeNote({ ...row, records_left_out: 1 }) // => "1 record not established left out"
  */
 export function rangeNote(row: RangeRow): string {
   const parts = [
-    row.occupancy_km2 !== null && row.hectads_without_tetrad > 0
-      ? `${figured(row.hectads_without_tetrad)} of its ${counted(row.hectads, "10 km square")} have no record good to 2 km`
-      : "",
     row.records_not_shown > 0 && row.occupancy_km2 !== null
       ? `${counted(row.records_not_shown, "record")} shown coarser on purpose fill no 2 km square`
       : "",

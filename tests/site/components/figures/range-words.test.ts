@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { RangeRow } from "../../../../src/publishing/contracts.ts";
-import { area, rangeNote, rangeSentence, thresholds } from "../../../../src/site/components/figures/range-words.ts";
+import { area, below, rangeNote, rangeSentence } from "../../../../src/site/components/figures/range-words.ts";
 
 const ROW: RangeRow = {
   territory: "all",
@@ -24,7 +24,7 @@ const ROW: RangeRow = {
 describe("range in words", () => {
   it("says squares, area and extent", () => {
     expect(rangeSentence(ROW, "in 2006–2024")).toBe(
-      "Recorded in **540 2 km squares** in 2006–2024, an area of occupancy of **2,160 km²** or more, within an extent of **41,201 km²**.",
+      "Recorded in **540 squares of 2 km** in 2006–2024, an area of occupancy of **2,160 km²** or more, within an extent of **41,201 km²**.",
     );
   });
 
@@ -42,15 +42,14 @@ describe("range in words", () => {
     expect(rangeSentence(undefined, "in 2006–2024")).toBe("No established record in 2006–2024.");
   });
 
-  it("names the thresholds it is below, and none", () => {
-    expect(thresholds(ROW)).toBe("B1: 20,000 km²");
-    expect(thresholds({ ...ROW, occupancy_below_km2: 500 })).toBe("B1: 20,000 km²; B2: 500 km²");
-    expect(thresholds({ ...ROW, extent_below_km2: null })).toBe("none");
+  it("names the threshold a figure is below, and none", () => {
+    expect(below(20_000)).toBe("below 20,000 km²");
+    expect(below(null)).toBe("");
   });
 
   it("says what a figure lacks", () => {
     expect(rangeNote({ ...ROW, records_left_out: 1, extent_raised: true })).toBe(
-      "37 of its 345 10 km squares have no record good to 2 km; 1 record not established left out; the polygon is smaller than the area of occupancy, and set equal to it",
+      "1 record not established left out; the polygon is smaller than the area of occupancy, and set equal to it",
     );
     expect(area(12.4)).toBe("12.4 km²");
   });
