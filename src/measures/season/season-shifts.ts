@@ -48,10 +48,11 @@ export async function fillSeasonShifts(database: Database, scheme: Scheme): Prom
       const noCastes = scheme.settings.castes.length === 0;
       const reason = caste === "all" && !noCastes ? tooFewStated(recorded, byCaste.get("not_stated") ?? []) : "";
       const name = `season/${taxon_id}/${caste}`;
-      const shifts = tellShift({ ...input, rows: noCastes ? recorded : stated, name });
+      const shifts = tellShift({ ...input, rows: reason !== "" ? [] : noCastes ? recorded : stated, name });
+      const n = recorded.reduce((sum, { visits }) => sum + visits, 0);
       told(caste, [
         shiftAsRecorded({ rows: recorded, rules }),
-        ...shifts.map((one) => (reason === "" || !one.judged ? one : silentShift(one, reason, [], one.n))),
+        ...shifts.map((one) => (reason === "" ? one : silentShift(one, reason, [], n))),
       ]);
     }
   }

@@ -82,7 +82,7 @@ describe("tellShift", () => {
 
   it("refuses where some of the years hardly visited its season", () => {
     const late = new Map(
-      [...groupVisits].map(([year, thirds]) => [year, thirds.map((count, i) => (i < 15 ? 0 : count))]),
+      [...groupVisits].map(([year, thirds]) => [year, Array.from(thirds).map((count, i) => (i < 15 ? 0 : count))]),
     );
     expect(reasons(tell(rows, late))[0]).toMatch(
       /fall in thirds of a month that were visited fewer than 10 times in some of the years$/,
