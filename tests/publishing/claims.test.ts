@@ -22,8 +22,9 @@ const claim = (...rows: Partial<KnownTruthRow>[]) =>
 /** Bounds: at most 5 % of unchanged species called changed; 92 to 97 % of nominal 95 % intervals hold the truth. */
 describe("claimsOf", () => {
   it("keeps a claim at the bounds of the targets", () => {
-    for (const row of [{}, { called: 0.05 }, { coverage: 0.92 }, { coverage: 0.97 }])
-      expect(claim(row)).toEqual({ method: "local_frequency", claim: "kept", reason: "" });
+    const changed = [0.92, 0.97].map((coverage) => ({ by_change: CHANGED, coverage }));
+    for (const row of [{}, { called: 0.05 }, ...changed])
+      expect(claim({}, row)).toEqual({ method: "local_frequency", claim: "kept", reason: "" });
   });
   it("withdraws it beyond them, and names the first target missed", () => {
     expect(claim({ called: 0.06 })).toEqual({
@@ -34,7 +35,10 @@ describe("claimsOf", () => {
     expect(claim({}, { by_change: CHANGED, called: 0.8, coverage: 0.875 })?.reason).toBe(
       "87.5 % of its 95 % intervals held the truth where effort doubles",
     );
-    expect(claim({ coverage: 0.98 })?.claim).toBe("withdrawn");
+    expect(claim({}, { by_change: CHANGED, coverage: 0.98 })?.claim).toBe("withdrawn");
+  });
+  it("does not mind how few of the unchanged species are called changed", () => {
+    expect(claim({ called: 0.01, coverage: 0.99 })?.claim).toBe("kept");
   });
   it("does not mind how many of the changed species are called changed", () => {
     expect(claim({}, { by_change: CHANGED, called: 0.9 })?.claim).toBe("kept");
