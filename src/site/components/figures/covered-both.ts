@@ -33,16 +33,12 @@ export function coveredBoth(row: Counts): Sentence {
     row.not_comparable_before +
     row.covered_one_no_record +
     row.covered_neither;
-  const [hold, miss] = outside === 1 ? ["holds", "misses"] : ["hold", "miss"];
-  return [
-    `**${grouped(both)} of ${counted(all, "square")}** ${both === 1 ? "is" : "are"} covered in both periods by records of others: only ${both === 1 ? "this" : "these"} can show a change.`,
-    outside === 0
-      ? ""
-      : `${counted(outside, "more square")} ${hold} it in both and ${miss} the rule: found in both, outside these figures.`,
-    unsettled === 0
-      ? ""
-      : `So ${unsettled === 1 ? "is" : "are"} ${grouped(unsettled)} where one period has only records of provisional years or of animals not established.`,
-  ]
-    .filter(Boolean)
-    .join(" ");
+  const start = `**${grouped(both)} of ${counted(all, "square")}** ${both === 1 ? "is" : "are"} covered in both periods by records of others: only ${both === 1 ? "this" : "these"} can show a change.`;
+  const more = outside + unsettled;
+  if (more === 0) return start;
+  const why = [
+    outside > 0 ? "too little else was recorded there" : "",
+    unsettled > 0 ? "one period has only records of provisional years or of animals not established" : "",
+  ].filter(Boolean);
+  return `${start} ${counted(more, "more square")} ${more === 1 ? "holds" : "hold"} it in both, outside these figures: ${why.join(", or ")}.`;
 }

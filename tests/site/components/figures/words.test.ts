@@ -58,7 +58,7 @@ describe("coveredBoth", () => {
       covered_neither: 7,
     };
     expect(coveredBoth(counts)).toBe(
-      "**15 of 38 squares** are covered in both periods by records of others: only these can show a change. 1 more square holds it in both and misses the rule: found in both, outside these figures. So are 2 where one period has only records of provisional years or of animals not established.",
+      "**15 of 38 squares** are covered in both periods by records of others: only these can show a change. 3 more squares hold it in both, outside these figures: too little else was recorded there, or one period has only records of provisional years or of animals not established.",
     );
   });
 });
