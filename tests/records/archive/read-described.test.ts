@@ -304,7 +304,7 @@ describe("an occurrence core", () => {
 
   it("without a row or a known column says so", async () => {
     expect((await read(archive(HEADER))).told).toEqual(["walks.zip:1 no_rows"]);
-    const { parts, told } = await read(archive(TWO, { columns: ["", "habitat"] }));
+    const { parts, told } = await read(archive(TWO, { columns: ["", "bed"] }));
     expect(parts[0]?.result).toMatchObject({ records: 2, read: 0, unreadable: 2 });
     expect(told).toEqual(["walks.zip:1 unused_terms", "walks.zip:1 no_known_column"]);
   });
