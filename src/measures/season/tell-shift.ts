@@ -1,13 +1,15 @@
 import { theilSen } from "../statistics/theil-sen.ts";
-import { FEWEST_TOGETHER, recordingWindow } from "./recording-window.ts";
+import { FEWEST_TOGETHER, type RecordingWindow, recordingWindow } from "./recording-window.ts";
 import { type Shift, type ShiftInput, silentShift, tooFewYears, yearsEnough } from "./shift.ts";
 import { ofEnoughLevels, type ShiftDesign, shiftDesign } from "./shift-design.ts";
 import { fitWithDraws, halfWidth, mediansAllowedFor, type ShiftFit } from "./shift-fit.ts";
 
 const SHARES = [0.1, 0.5, 0.9] as const;
 const MEDIANS = { method: "yearly_medians", share: 0.5, adjusted: true } as const;
-/** Share of the visits without a latitude, and outside the thirds of a month that all years cover, up to which a shift is told. */
-const MOST_LEFT_OUT = 0.2;
+/** Share of the visits without a latitude up to which a shift is told. */
+const MOST_WITHOUT_PLACE = 0.2;
+/** Share of the visits outside the thirds of a month that all years cover, up to which nothing is cut off worth the name. */
+const MOST_OUTSIDE = 0.02;
 /** Share of the year's variance up to which it may go along with latitude, territory and caste. */
 const MOST_ENTANGLED = 0.8;
 
@@ -17,6 +19,8 @@ const MOST_ENTANGLED = 0.8;
  * regression found of latitude, territory and caste. The sampling unit is the year, for all that is about in one year
  * shares its weather: the standard error is that of draws of whole years (Hagemann 2017, J. Am. Stat. Assoc. 112:446–456,
  * on why clusters must be drawn whole), the interval takes Student's distribution with two fewer degrees than years.
+ *
+ * Early years in which too little of the season was visited are left out.
  *
  * @returns four lines, each silent with its reason where it cannot be told
  * @example tellShift({ rows, groupVisits, rules, name: "season/a/queen" })[1]?.shift // => −2.1 days a decade
@@ -31,13 +35,13 @@ export function tellShift({ rows, groupVisits, rules, name }: ShiftInput): Shift
   if (few !== "") return silent(few, some, all);
   const placed = rows.filter(({ band }) => band !== null);
   const withPlace = placed.reduce((sum, { visits }) => sum + visits, 0);
-  if (withPlace < (1 - MOST_LEFT_OUT) * all)
+  if (withPlace < (1 - MOST_WITHOUT_PLACE) * all)
     return silent(`${all - withPlace} of ${all} visits have no 10 km square to tell their latitude`, some, all);
-  const window = recordingWindow(placed, some, groupVisits);
-  if (window.outside > MOST_LEFT_OUT)
+  const { window, kept } = workableWindow(placed, some, groupVisits, rules);
+  if (window.outside > MOST_OUTSIDE)
     return silent(
-      `${Math.round(100 * window.outside)} % of its visits fall in thirds of a month that were visited fewer than ${FEWEST_TOGETHER} times in some of the years`,
-      some,
+      `even in the last ${kept.length} years ${Math.round(100 * window.outside)} % of its visits fall in thirds of a month that were visited fewer than ${FEWEST_TOGETHER} times in some of them`,
+      kept,
       all,
     );
   const within = ofEnoughLevels(
@@ -55,6 +59,20 @@ export function tellShift({ rows, groupVisits, rules, name }: ShiftInput): Shift
     yearlyMedians(design, fits[SHARES.indexOf(MEDIANS.share)] as ShiftFit),
     ...SHARES.map((share, i) => regression(design, share, fits[i] as ShiftFit)),
   ];
+}
+
+/** Leaves out the earliest years, one by one, until the rest were visited all through the season; they may not suffice. */
+function workableWindow(
+  rows: ShiftInput["rows"],
+  years: readonly number[],
+  groupVisits: ShiftInput["groupVisits"],
+  { minimum_years }: ShiftInput["rules"],
+): { window: RecordingWindow; kept: readonly number[] } {
+  for (let from = 0; ; from += 1) {
+    const kept = years.slice(from);
+    const window = recordingWindow(rows, kept, groupVisits);
+    if (window.outside <= MOST_OUTSIDE || kept.length <= minimum_years) return { window, kept };
+  }
 }
 
 function regression(design: ShiftDesign, share: number, fit: ShiftFit): Shift {
