@@ -103,6 +103,8 @@ export function atlasFile(
         html: "<p>A square is covered for a species in a period when other species were recorded there on at least <b>5</b> visits.</p>",
       },
       ...changeStatements(rulesOf(two ? 2 : 1), KNOWN_TRUTH.claims),
+      { section: "Season", html: "Dates are quantiles of records." },
+      { section: "Range", html: "Area of occupancy counts 2 km squares." },
       { section: "Habitats and flowers", html: "Visited is not preferred." },
     ],
   };

@@ -23,16 +23,16 @@ export function isUnchanging({ by_change }: Pick<KnownTruthRow, "by_change">): b
 }
 
 /**
- * Which targets a row misses, in words; empty for none.
+ * Which target a row misses, in words; empty for none. As for the claims, intervals are held against the truth where species change.
  *
  * @example misses({ called: 0.2, coverage: null, by_change: [] }) // => "calls too many changed"
  */
 export function misses(row: Pick<KnownTruthRow, "called" | "coverage" | "by_change">): string {
-  const told: string[] = [];
-  if (isUnchanging(row) && row.called !== null && row.called > TARGETS.called) told.push("calls too many changed");
-  if (row.coverage !== null && row.coverage < TARGETS.coverage[0]) told.push("intervals too narrow");
-  if (row.coverage !== null && row.coverage > TARGETS.coverage[1]) told.push("intervals too wide");
-  return told.join("; ");
+  const { called, coverage } = row;
+  if (isUnchanging(row)) return called !== null && called > TARGETS.called ? "calls too many changed" : "";
+  if (coverage === null) return "";
+  const [least, most] = TARGETS.coverage;
+  return coverage < least ? "intervals too narrow" : coverage > most ? "intervals too wide" : "";
 }
 
 /** True changes among some rows, in order, %. @example changesOf([{ by_change: [] }]) // => [] */
