@@ -82,7 +82,7 @@ export function shiftSentence({
     return `Whether it moved **cannot be told**: ${reason}.`;
   const rest = `${years} years from ${first_year ?? ""} to ${last_year ?? ""}; latitude, territory, caste and the season of recording allowed for`;
   if (low <= 0 && high >= 0)
-    return `Its median shows **no direction**: ${change(shift, 1)} days per decade (95 % interval ${interval(low, high, (end) => change(end, 1))}; ${rest}).`;
+    return `Its median shows **no clear shift**: ${change(shift, 1)} days per decade (95 % interval ${interval(low, high, (end) => change(end, 1))}; ${rest}).`;
   const way = shift < 0 ? "earlier" : "later";
   const [near, far] = [low, high].map(Math.abs).sort((a, b) => a - b) as [number, number];
   return `The median came **${figured(Math.abs(shift), 1)} days ${way} per decade** (95 % interval ${figured(near, 1)} to ${figured(far, 1)} ${way}; ${rest}).`;
