@@ -5,7 +5,8 @@ import { figured } from "./figure-words.ts";
 /** What each method's series shows, as a caption begins, with its unit. */
 export const SERIES_WORDS: Readonly<Record<TrendMethod, string>> = {
   squares_compared: "Squares, as % of those covered",
-  local_frequency: "Time factor: frequency at equal recording, against the benchmark species",
+  local_frequency:
+    "Time factor at equal effort, % of that of the earlier compared period, against the mean of the group",
   reporting_rate: "Share of complete lists that name it, %, at equal list length and season",
   relative_change: "Squares against the group’s, in standard deviations",
 };
