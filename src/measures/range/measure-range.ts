@@ -5,6 +5,7 @@ import { type RangeCounts, rangeFigures } from "./range-figures.ts";
 import { placeCorners } from "./square-corners.ts";
 
 type CountRow = RangeCounts & {
+  scope: number;
   taxon_id: string;
   territory: string;
   period: number;
@@ -42,8 +43,8 @@ const COLUMNS: Readonly<Record<string, ColumnType>> = {
 export async function measureRange(database: Database, territories: readonly PlacingTerritory[]): Promise<void> {
   await database.run(sqlBeside(import.meta.url, "range.sql"));
   const polygons = await polygonAreas(database, territories);
-  const counts = await database.rows<CountRow>("SELECT * FROM range_counts ORDER BY taxon_id, territory, period");
-  const rows = counts.map((row) => ({ ...row, ...rangeFigures(row, polygons.get(keyOf(row)) ?? null) }));
+  const counts = await database.rows<CountRow>("SELECT * FROM range_counts ORDER BY scope");
+  const rows = counts.map((row) => ({ ...row, ...rangeFigures(row, polygons.get(row.scope) ?? null) }));
   const filler = await database.fill("ranges", COLUMNS);
   filler.add(
     Object.fromEntries(Object.keys(COLUMNS).map((name) => [name, rows.map((row) => row[name as keyof typeof row])])),
@@ -55,36 +56,28 @@ export async function measureRange(database: Database, territories: readonly Pla
 async function polygonAreas(
   database: Database,
   territories: readonly PlacingTerritory[],
-): Promise<Map<string, number | null>> {
+): Promise<Map<number, number | null>> {
   const grids = new Map<string, PlacingTerritory["grid"]>(territories.map(({ grid }) => [grid.id, grid]));
   const squares = await database.rows<{ grid: string; square: string }>(
     "SELECT grid, square FROM range_places ORDER BY place",
   );
   const corners = placeCorners(squares, grids);
-  const areas = new Map<string, number | null>();
-  let [key, points, whole] = ["", [] as PlacedPosition[], true];
+  const areas = new Map<number, number | null>();
+  let [current, points, whole] = [-1, [] as PlacedPosition[], true];
   const close = () => {
-    if (key !== "") areas.set(key, whole ? extentOfOccurrence(points) : null);
+    if (current >= 0) areas.set(current, whole ? extentOfOccurrence(points) : null);
   };
-  await database.batches(
-    "SELECT * FROM range_squares ORDER BY taxon_id, territory, period, place",
-    ({ taxon_id, territory, period, place }, size) => {
-      for (let index = 0; index < size; index += 1) {
-        const next = `${taxon_id?.[index]}\n${territory?.[index]}\n${period?.[index]}`;
-        if (next !== key) {
-          close();
-          [key, points, whole] = [next, [], true];
-        }
-        const own = corners[Number(place?.[index])];
-        if (own === undefined) whole = false;
-        else points.push(...own);
+  await database.batches("SELECT scope, place FROM range_squares ORDER BY scope, place", ({ scope, place }, size) => {
+    for (let index = 0; index < size; index += 1) {
+      if (scope?.[index] !== current) {
+        close();
+        [current, points, whole] = [Number(scope?.[index]), [], true];
       }
-    },
-  );
+      const own = corners[Number(place?.[index])];
+      if (own === undefined) whole = false;
+      else points.push(...own);
+    }
+  });
   close();
   return areas;
-}
-
-function keyOf({ taxon_id, territory, period }: CountRow): string {
-  return `${taxon_id}\n${territory}\n${period}`;
 }

@@ -2,9 +2,9 @@
 -- established, of whatever year: provisional years too, since a record is a record. It counts for its taxon and every
 -- aggregate above it; for the territory it lies in and for all; for its period and for all dates. A 10 km square enters the
 -- range as a whole only where no record of that taxon, period and unit reaches 2 km in it.
--- In: evidence, closure (taxon_id counts for counts_for). Out: range_counts (taxon_id, territory, period, records,
+-- In: evidence, closure (taxon_id counts for counts_for). Out: range_counts (scope, taxon_id, territory, period, records,
 -- held_back, left_out, tetrads, hectads, hectads_without_tetrad, grids; period -1: all dates), range_places (place, grid, square),
--- range_squares (taxon_id, territory, period, place).
+-- range_squares (scope, place).
 CREATE OR REPLACE TEMP TABLE range_records AS
 WITH counted AS (
   SELECT c.counts_for AS taxon_id, e.territory, coalesce(e.period, -2) AS period, e.grid, e.hectad, e.tetrad, e.established,
@@ -29,7 +29,7 @@ squares AS (
     string_agg(DISTINCT grid, ' | ' ORDER BY grid) AS grids
   FROM hectads GROUP BY taxon_id, territory, period
 )
-SELECT r.taxon_id, r.territory, r.period,
+SELECT (row_number() OVER (ORDER BY r.taxon_id, r.territory, r.period) - 1)::INTEGER AS scope, r.taxon_id, r.territory, r.period,
   (coalesce(sum(r.records) FILTER (r.established), 0))::INTEGER AS records,
   (coalesce(sum(r.records) FILTER (r.established AND coalesce(r.held_back, false)), 0))::INTEGER AS held_back,
   (coalesce(sum(r.records) FILTER (NOT r.established), 0))::INTEGER AS left_out,
@@ -54,5 +54,6 @@ SELECT (row_number() OVER (ORDER BY grid, square) - 1)::INTEGER AS place, grid, 
 FROM (SELECT DISTINCT grid, square FROM range_codes);
 
 CREATE OR REPLACE TABLE range_squares AS
-SELECT c.taxon_id, c.territory, c.period, p.place FROM range_codes AS c JOIN range_places AS p USING (grid, square);
+SELECT s.scope, p.place
+FROM range_codes AS c JOIN range_places AS p USING (grid, square) JOIN range_counts AS s USING (taxon_id, territory, period);
 DROP TABLE range_records; DROP TABLE range_codes;
