@@ -49,6 +49,24 @@ beforeAll(async () => {
     join(folder, "scheme/sensitive.csv"),
     "taxonID,level,territories,castes,months,reason,responsible,reviewDate\n=1+1,2 km,,,,@reason,officer,2030-01-01\n",
   );
+  // A region of each kind of name, so that the tables of regions are written too.
+  const region = (name: string, west: number, east: number) => ({
+    ...{ type: "Feature", properties: { field: "county", name, code: "+1", territory: "" } },
+    geometry: {
+      type: "Polygon",
+      coordinates: [
+        [
+          [west, 49],
+          [east, 49],
+          [east, 61],
+          [west, 61],
+          [west, 49],
+        ],
+      ],
+    },
+  });
+  const features = [region("=1+1", -11, -4), region("East", -4, 3)];
+  writeFileSync(join(folder, "scheme/regions.geojson"), JSON.stringify({ type: "FeatureCollection", features }));
   const { published } = await runScheme(join(folder, "scheme"), folder);
   data = join(published, "data/2021.1");
 });
@@ -101,6 +119,8 @@ const MAY_BE_EMPTY = [
   ...["authorship", "rank", "within", "first_year", "last_year"],
   ...["net_percent", "interval_low", "interval_high", "turnover", "turnover_low", "turnover_high"],
   ...["estimate", "low", "high", "reason"],
+  ...["occupancy_km2", "occupancy_below_km2", "occupancy_reason", "extent_km2", "extent_below_km2", "extent_reason"],
+  ...["code", "region_territory"],
 ];
 
 describe("datapackage.json", () => {

@@ -20,7 +20,7 @@ export const REGIONS_TABLES: readonly PublishedTable[] = [
       REGION,
       text("name", "its name"),
       text("code", "its number or code; empty for none"),
-      text("territory", "territory of the atlas the scheme puts it in; empty for none"),
+      text("region_territory", "territory of the atlas the scheme puts it in; empty for none"),
       whole("records", "used records; additive within a layer"),
       whole("records_stated", "of these, records that state the region"),
       whole("hectads", "10 km squares of its records"),
@@ -35,7 +35,7 @@ export const REGIONS_TABLES: readonly PublishedTable[] = [
     ],
     primaryKey: ["field", "region_id"],
     foreignKeys: [],
-    query: `SELECT t.field, t.region_id, f.name, f.code, f.territory, t.records, t.records_stated, t.hectads, t.tetrads, t.first_year, t.last_year, t.land_hectads_inside, t.land_hectads_boundary
+    query: `SELECT t.field, t.region_id, f.name, f.code, f.territory AS region_territory, t.records, t.records_stated, t.hectads, t.tetrads, t.first_year, t.last_year, t.land_hectads_inside, t.land_hectads_boundary
       FROM region_totals AS t JOIN region_facts AS f USING (field, region_id)`,
   },
   {
