@@ -1,13 +1,12 @@
 import jStat from "jstat";
 import { quantiles } from "../statistics/quantile.ts";
-import { curvatureAt, fitQuantile } from "../statistics/quantile-regression.ts";
+import { drawEffects } from "../statistics/quantile-draws.ts";
+import { fitQuantile } from "../statistics/quantile-regression.ts";
 import { seededRandom } from "../statistics/seeded-random.ts";
 import type { ShiftDesign } from "./shift-design.ts";
 
 /** Draws of years from which standard errors are taken. */
-const DRAWS = 200;
-/** A draw need be fitted no nearer than this share of its rows, a fortieth of what draws differ by. */
-const NEAR_ENOUGH = 1e-3;
+const DRAWS = 400;
 
 /** The effects of one share, and of draws of whole years: as many years as there are, each drawn at random. */
 export interface ShiftFit {
@@ -19,35 +18,28 @@ export interface ShiftFit {
  * Fits one share, and the same to draws of whole years: all that is about in one year shares its weather.
  *
  * @param name of the stream of chance
- * @example fitWithDraws(design, 0.5, "season/a/queen").drawn.length // => 200
+ * @example fitWithDraws(design, 0.5, "season/a/queen").drawn.length // => 400
  */
-export function fitWithDraws({ cells, years }: ShiftDesign, share: number, name: string): ShiftFit {
+export function fitWithDraws({ cells, n }: ShiftDesign, share: number, name: string): ShiftFit {
   const effects = fitQuantile(cells, share);
-  const curvature = curvatureAt(cells, effects);
   const random = seededRandom(`${name}/${share}`);
-  const drawn = Array.from({ length: DRAWS }, () => {
-    const weights = new Float64Array(years.length);
-    for (let i = 0; i < years.length; i += 1) {
-      const year = Math.floor(random() * years.length);
-      weights[year] = (weights[year] as number) + 1;
-    }
-    return fitQuantile(cells, share, { weights, from: effects, curvature, tolerance: NEAR_ENOUGH });
-  });
+  const drawn = drawEffects(cells, share, effects, { rows: n, draws: DRAWS, random });
   return { effects, drawn };
 }
 
 /**
  * Half of the 95 % interval of what is made of the effects: draws of years scatter as a line's residuals do, about its own
- * two numbers too little.
+ * two numbers too little. The standard error is that of their middle 95 %, which a draw of too few years for a slope moves
+ * by nothing.
  *
  * @param of the number made of them
  * @example halfWidth(fit, 24, ([, slope]) => slope) // => 2.4 days a decade
  */
 export function halfWidth({ drawn }: ShiftFit, years: number, of: (effects: Float64Array) => number): number {
-  const values = drawn.map(of);
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1);
-  return jStat.studentt.inv(0.975, years - 2) * Math.sqrt((variance * years) / (years - 2));
+  const values = Float64Array.from(drawn, of).sort();
+  const [low = 0, high = 0] = quantiles({ values, weights: values.map(() => 1) }, [0.025, 0.975]);
+  const error = (high - low) / 2 / jStat.normal.inv(0.975, 0, 1);
+  return jStat.studentt.inv(0.975, years - 2) * error * Math.sqrt(years / (years - 2));
 }
 
 /**

@@ -17,8 +17,7 @@ const MOST_ENTANGLED = 0.8;
  * How a season moved once latitude, territory, caste and the season of recording are allowed for: the quantile regression
  * of the day on the year at 10, 50 and 90 %, and the median slope through the years' medians after taking out what the
  * regression found of latitude, territory and caste. The sampling unit is the year, for all that is about in one year
- * shares its weather: the standard error is that of draws of whole years (Hagemann 2017, J. Am. Stat. Assoc. 112:446–456,
- * on why clusters must be drawn whole), the interval takes Student's distribution with two fewer degrees than years.
+ * shares its weather: the standard error is that of draws of whole years, the interval takes Student's distribution with two fewer degrees than years.
  *
  * Early years in which too little of the season was visited are left out.
  *

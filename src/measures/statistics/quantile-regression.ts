@@ -18,20 +18,10 @@ export interface QuantileCells {
 }
 
 const MOST_STEPS = 60;
+/** Share of the whole weight by which the fitted plane may miss its share of rows, in any covariate. */
+const ENOUGH = 1e-6;
 /** Half of the width, in units of the response, over which the density is taken that the steps go by. */
 const REACH = 4;
-
-/** How a fit is made; see `fitQuantile`. */
-export interface QuantileFitOptions {
-  /** How often each cluster counts; each once unless given. */
-  readonly weights?: ArrayLike<number>;
-  /** Effects to start from; the constant at the plain quantile and the rest 0 unless given. */
-  readonly from?: Float64Array;
-  /** Share of the whole weight by which the fitted plane may miss its share of rows, in any covariate; 1e-6 unless given. */
-  readonly tolerance?: number;
-  /** From `curvatureAt`, to go by in every step instead of working it out in each: near enough for a draw of clusters. */
-  readonly curvature?: Float64Array;
-}
 
 /**
  * Quantile regression (Koenker & Bassett 1978, Econometrica 46:33–50). The response being whole numbers, each is taken as
@@ -41,19 +31,19 @@ export interface QuantileFitOptions {
  * that the rows do not determine stay where they began.
  *
  * @param share of the response below the fitted plane, 0 to 1
+ * @param weights how often each cluster counts; each once unless given
  * @returns effects of the covariates, in units of the response
  * @example fitQuantile(cells, 0.5)[1] // slope of the median on the second covariate
  */
-export function fitQuantile(cells: QuantileCells, share: number, options: QuantileFitOptions = {}): Float64Array {
-  const { weights, from, tolerance = 1e-6 } = options;
+export function fitQuantile(cells: QuantileCells, share: number, weights?: ArrayLike<number>): Float64Array {
   const { size } = cells;
-  let at = from?.slice() ?? startOf(cells, share);
+  let at = startOf(cells, share);
   let sums = lossSums(cells, share, at, weights);
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const { slope, weight } = sums;
-    if (slope.every((one) => Math.abs(one) <= tolerance * weight)) break;
-    const curvature = options.curvature?.slice() ?? curvatureAt(cells, at, weights);
-    const move = solvePositive(addRidge(curvature, size, 1e-9 * weight), slope, size);
+    if (slope.every((one) => Math.abs(one) <= ENOUGH * weight)) break;
+    const curvature = addRidge(curvatureAt(cells, at, weights), size, 1e-9 * weight);
+    const move = solvePositive(curvature, slope, size);
     const next = move === null ? null : searchAlong(cells, share, { at, sums, move }, weights);
     if (next === null) break;
     ({ at, sums } = next);
@@ -84,13 +74,8 @@ function lossSums(cells: QuantileCells, share: number, at: Float64Array, weights
   return { slope, weight };
 }
 
-/**
- * How fast the loss's slopes rise in each effect.
- *
- * @returns the lower half of a matrix, row by row
- * @example curvatureAt(cells, effects).length // => 9, of three effects
- */
-export function curvatureAt(cells: QuantileCells, at: Float64Array, weights?: ArrayLike<number>): Float64Array {
+/** How fast the loss's slopes rise in each effect; the lower half of a matrix, row by row. */
+function curvatureAt(cells: QuantileCells, at: Float64Array, weights?: ArrayLike<number>): Float64Array {
   const { covariates, size, first, start, totals, cluster } = cells;
   const curvature = new Float64Array(size * size);
   for (let cell = 0; cell < first.length; cell += 1) {
@@ -111,15 +96,24 @@ export function curvatureAt(cells: QuantileCells, at: Float64Array, weights?: Ar
   return curvature;
 }
 
-/** Where the plane lies in a cell, counted from half a unit before the cell's first number. */
-function placeIn({ covariates, size, first }: QuantileCells, cell: number, at: Float64Array): number {
+/**
+ * Where the plane lies in a cell, counted from half a unit before the cell's first number.
+ *
+ * @example placeIn(cells, 0, effects) // => 12.5
+ */
+export function placeIn({ covariates, size, first }: QuantileCells, cell: number, at: Float64Array): number {
   let fitted = 0.5 - (first[cell] as number);
   for (let j = 0; j < size; j += 1) fitted += (covariates[cell * size + j] as number) * (at[j] as number);
   return fitted;
 }
 
-/** Weight of a cell below a place, counted from half a unit before its first number. */
-function below(totals: Float64Array, begin: number, end: number, place: number): number {
+/**
+ * Weight of a cell below a place, counted from half a unit before its first number.
+ *
+ * @param begin where the cell's running totals begin, and `end` where the next cell's do
+ * @example below(Float64Array.of(1, 3), 0, 2, 1.5) // => 2
+ */
+export function below(totals: Float64Array, begin: number, end: number, place: number): number {
   if (place <= 0) return 0;
   if (place >= end - begin) return totals[end - 1] as number;
   const whole = Math.floor(place);
