@@ -113,6 +113,15 @@ describe("the records", () => {
     expect(copies.filter((row) => !own.includes(row["occurrenceID"]))).toEqual([]);
   });
 
+  it("say of some walks by some recorders that nothing was left off", () => {
+    const rows = made.records.get("walks.csv") ?? [];
+    const declared = rows.filter((row) => row["isTaxonomicScopeFullyReported"] === "true");
+    expect(declared.length / rows.length).toBeGreaterThan(0.2);
+    expect(declared.length / rows.length).toBeLessThan(0.6);
+    const recorders = (of: typeof rows) => new Set(of.map((row) => row["recordedBy"]?.toLowerCase())).size;
+    expect(recorders(declared)).toBeLessThan(0.8 * recorders(rows));
+  });
+
   it("mostly state no caste", () => {
     const castes = everyRow().map((row) => row["caste"] || row["Sex/stage"] || row["sex"] || "");
     const share = castes.filter((caste) => caste === "").length / castes.length;

@@ -29,6 +29,7 @@ export const walks: Source = {
     "habitat",
     "flowerVisited",
     "occurrenceRemarks",
+    "isTaxonomicScopeFullyReported",
   ],
   form: PLAIN_FORM,
   share: 0.65,
@@ -36,9 +37,12 @@ export const walks: Source = {
   rows: (world, count, random) => {
     const rows = fillYears(spreadOverYears(count, 1990, 2024, 2.7), (year) => {
       const outing = world.effort.walk(year, random);
-      const met = meet(world, outing.tetrad, outing.day, outing.hours, random).filter((one) => isWritten(one, random));
+      const met = meet(world, outing.tetrad, outing.day, outing.hours, random);
+      const written = met.filter((one) => isWritten(one, random));
       const place = world.places[outing.tetrad.index] as Surroundings;
-      return rowsOfWalk(outing, met, writtenHabitat(place, keyOf(outing)), random);
+      const complete = written.length === met.length && declaresLists(outing) ? "true" : "";
+      const common = { habitat: writtenHabitat(place, keyOf(outing)), isTaxonomicScopeFullyReported: complete };
+      return rowsOfWalk(outing, written, common, random);
     });
     rows.forEach((row, i) => {
       row.cells["occurrenceID"] = numbered("walk", i);
@@ -52,11 +56,16 @@ function isWritten({ species }: Sighting, random: Random): boolean {
   return random.chance((SPECIES[species]?.common ?? 0) > 3 ? 0.86 : 0.95);
 }
 
+/** Three recorders in five say so when they left nothing off; the others never say. */
+function declaresLists({ recorder }: Outing): boolean {
+  return saltOf(`${recorder.key} declares`) % 5 < 3;
+}
+
 function keyOf({ recorder, tetrad, day }: Outing): number {
   return saltOf(`${recorder.key} ${tetrad.index} ${day}`);
 }
 
-function rowsOfWalk(outing: Outing, met: readonly Sighting[], habitat: string, random: Random): Row[] {
+function rowsOfWalk(outing: Outing, met: readonly Sighting[], common: Record<string, string>, random: Random): Row[] {
   const { recorder, site, day, tetrad } = outing;
   const size = precision(recorder.exact, partsOf(day).year, random);
   const middle = met[0];
@@ -80,7 +89,7 @@ function rowsOfWalk(outing: Outing, met: readonly Sighting[], habitat: string, r
           caste,
           individualCount: count,
           locality,
-          habitat,
+          ...common,
           flowerVisited: writtenFlower(sighting.species, day, keyOf(outing), 0.25),
           occurrenceRemarks: remark(random),
         },

@@ -32,9 +32,9 @@ export interface OnLists {
   readonly squares: ReadonlySet<number>;
 }
 
-const LISTS = "SELECT * FROM rate_lists ORDER BY square_no, visit";
-const NAMED = "SELECT * FROM rate_named ORDER BY taxon_id, visit";
-const TANGLED = "SELECT * FROM rate_tangled ORDER BY taxon_id, visit";
+const LISTS = "SELECT * FROM rate_lists ORDER BY square_no, list";
+const NAMED = "SELECT * FROM rate_named ORDER BY taxon_id, list";
+const TANGLED = "SELECT * FROM rate_tangled ORDER BY taxon_id, list";
 const SQUARES = `
   SELECT c.counts_for AS taxon_id, q.square_no
   FROM (SELECT DISTINCT taxon_id, grid || ' ' || hectad AS square FROM sightings WHERE present AND hectad IS NOT NULL) AS s
@@ -42,46 +42,89 @@ const SQUARES = `
   JOIN closure AS c ON c.taxon_id = s.taxon_id
   GROUP BY c.counts_for, q.square_no ORDER BY c.counts_for, q.square_no`;
 const FINGERPRINT = `
-  SELECT CAST((SELECT bit_xor(hash(visit, square_no, period, year, list_length, provisional)) FROM rate_lists) AS VARCHAR)
-    || '/' || CAST((SELECT bit_xor(hash(taxon_id, visit, found, others)) FROM rate_named) AS VARCHAR) AS fingerprint`;
+  SELECT CAST((SELECT bit_xor(hash(list, square_no, period, year, list_length, provisional)) FROM rate_lists) AS VARCHAR)
+    || '/' || CAST((SELECT bit_xor(hash(taxon_id, list, found, others)) FROM rate_named) AS VARCHAR) AS fingerprint`;
+const TABLES = ["rate_outings", "rate_names", "rate_lengths", "list_sizes", "rate_lists", "rate_named", "rate_tangled"];
 
 /**
  * Reads the complete lists of a part of the evidence.
  *
- * @param where condition on rows of the view `evidence` that a list must have one of, or nothing for the set's rows
- * @example (await readCompleteLists(database, scheme, "set_evidence")).shortest // => 1
+ * @param where the part, as a condition on rows of the view `evidence`; a list's length there is that of the whole list
+ * @example (await readCompleteLists(database, scheme, "established")).shortest // => 1
  */
 export async function readCompleteLists(
   database: Database,
   { checklist }: Pick<Scheme, "checklist">,
-  rows: "set_evidence" | "evidence",
+  where: string,
 ): Promise<CompleteLists> {
-  await database.run(`CREATE OR REPLACE TABLE rate_visits AS
-    SELECT visit, bool_or(provisional) AS provisional FROM ${rows} WHERE complete_list GROUP BY visit`);
-  await database.run(sqlBeside(import.meta.url, "reporting-rate.sql").replaceAll("set_evidence", rows));
+  const lengthOf = lengthsOf(checklist);
+  await database.run(sqlBeside(import.meta.url, "reporting-rate-outings.sql"));
+  await fillSizes(database, lengthOf);
+  await database.run(`CREATE OR REPLACE VIEW set_of_rate AS
+    SELECT * FROM (
+      SELECT e.* REPLACE (z.list_length AS list_length, true AS complete_list), o.list
+      FROM evidence AS e JOIN rate_outings AS o USING (visit) JOIN list_sizes AS z USING (list)
+    ) WHERE ${where}`);
+  await database.run(sqlBeside(import.meta.url, "reporting-rate.sql"));
   const lists = await readLists(database);
-  const othersOfTangled = await readTangled(database, checklist);
+  const taxa = await readTaxa(database, lists.indexOf, lengthOf);
+  const [row] = await database.rows<{ fingerprint: string | null }>(FINGERPRINT);
+  await database.run(`DROP VIEW set_of_rate; ${TABLES.map((table) => `DROP TABLE ${table}`).join(";")}`);
+  return { ...lists, taxa, fingerprint: row?.fingerprint ?? "none" };
+}
+
+/** The fewest taxa behind some names, each combination counted once. */
+function lengthsOf(checklist: Scheme["checklist"]): (names: string) => number {
+  const known = new Map<string, number>([["", 0]]);
+  return (names) => {
+    const length = known.get(names) ?? fewestTaxa(names.split("\u001f"), checklist);
+    known.set(names, length);
+    return length;
+  };
+}
+
+/** Fills `list_sizes`, the number of taxa on each list. */
+async function fillSizes(database: Database, lengthOf: (names: string) => number): Promise<void> {
+  const sizes: { list: number[]; list_length: number[] } = { list: [], list_length: [] };
+  await database.batches("SELECT * FROM rate_lengths ORDER BY list", ({ list, names, all_names }, size) => {
+    for (let row = 0; row < size; row += 1) {
+      const text = all_names?.[row] as string | null;
+      sizes.list.push(Number(list?.[row]));
+      sizes.list_length.push(text === null ? Number(names?.[row]) : lengthOf(text));
+    }
+  });
+  const filler = await database.fill("list_sizes", { list: "integer", list_length: "integer" });
+  filler.add(sizes);
+  filler.done();
+}
+
+async function readTaxa(
+  database: Database,
+  indexOf: ReadonlyMap<number, number>,
+  lengthOf: (names: string) => number,
+): Promise<Map<string, OnLists>> {
+  const tangled = new Map<string, number>();
+  await database.batches(TANGLED, ({ taxon_id, list, names }, size) => {
+    for (let row = 0; row < size; row += 1)
+      tangled.set(`${list?.[row]} ${taxon_id?.[row]}`, lengthOf(names?.[row] as string));
+  });
   const taxa = new Map<string, { lists: number[]; found: boolean[]; others: number[]; squares: Set<number> }>();
   const ofTaxon = (id: string) => {
     const known = taxa.get(id) ?? { lists: [], found: [], others: [], squares: new Set() };
     taxa.set(id, known);
     return known;
   };
-  await database.batches(NAMED, ({ taxon_id, visit, found, others }, size) => {
+  await database.batches(NAMED, ({ taxon_id, list, found, others }, size) => {
     for (let row = 0; row < size; row += 1) {
       const own = ofTaxon(taxon_id?.[row] as string);
-      own.lists.push(lists.indexOfVisit.get(Number(visit?.[row])) as number);
+      own.lists.push(indexOf.get(Number(list?.[row])) as number);
       own.found.push(found?.[row] as boolean);
-      const counted = others?.[row] ?? othersOfTangled.get(`${visit?.[row]} ${taxon_id?.[row]}`);
-      own.others.push(Number(counted));
+      own.others.push(Number(others?.[row] ?? tangled.get(`${list?.[row]} ${taxon_id?.[row]}`)));
     }
   });
   for (const { taxon_id, square_no } of await database.rows<{ taxon_id: string; square_no: number }>(SQUARES))
     ofTaxon(taxon_id).squares.add(square_no);
-  const [row] = await database.rows<{ fingerprint: string | null }>(FINGERPRINT);
-  await database.run("DROP TABLE rate_visits; DROP TABLE rate_lists; DROP TABLE rate_names; DROP TABLE rate_named");
-  await database.run("DROP TABLE rate_tangled");
-  return { ...lists, taxa, fingerprint: row?.fingerprint ?? "none" };
+  return taxa;
 }
 
 async function readLists(database: Database) {
@@ -91,10 +134,10 @@ async function readLists(database: Database) {
     number[]
   >;
   const provisional: boolean[] = [];
-  const indexOfVisit = new Map<number, number>();
+  const indexOf = new Map<number, number>();
   await database.batches(LISTS, (batch, size) => {
     for (let row = 0; row < size; row += 1) {
-      indexOfVisit.set(Number(batch["visit"]?.[row]), provisional.length);
+      indexOf.set(Number(batch["list"]?.[row]), provisional.length);
       for (const name of columns) values[name].push(Number(batch[name]?.[row] ?? -1));
       provisional.push(batch["provisional"]?.[row] as boolean);
     }
@@ -107,21 +150,6 @@ async function readLists(database: Database) {
     length: Int32Array.from(values.list_length),
     provisional,
     shortest: values.list_length.reduce((least, length) => Math.min(least, length), Infinity),
-    indexOfVisit,
+    indexOf,
   };
-}
-
-/** The fewest other taxa on lists whose names hold one another. */
-async function readTangled(database: Database, checklist: Scheme["checklist"]): Promise<Map<string, number>> {
-  const known = new Map<string, number>([["", 0]]);
-  const others = new Map<string, number>();
-  await database.batches(TANGLED, ({ taxon_id, visit, names }, size) => {
-    for (let row = 0; row < size; row += 1) {
-      const text = names?.[row] as string;
-      const length = known.get(text) ?? fewestTaxa(text.split("\u001f"), checklist);
-      known.set(text, length);
-      others.set(`${visit?.[row]} ${taxon_id?.[row]}`, length);
-    }
-  });
-  return others;
 }

@@ -25,7 +25,8 @@ const toldBefore = new WeakMap<Database, Map<string, readonly Trend[]>>();
  * 2157–2169). Two waves of the year, an effect of each 10 km square and the interval by squares are ours.
  *
  * - Lists are those that are declared complete and belong to the set: no lots, no surveys for one species, whose reported
- *   absences say nothing of others. A record of a member names the group too.
+ *   absences say nothing of others. Visits of one recorder, day and 10 km square are one list, so that a walk written down
+ *   more finely does not become several short ones. A record of a member names the group too.
  * - Other taxa are the fewest that explain the names beside the taxon and what stands above or below it. A list that names
  *   no other is left out: it would not exist had the taxon not been found, and so can never tell that it was not. Where a
  *   set has no list of one taxon, a list must name two others, and so on.
@@ -41,7 +42,7 @@ const toldBefore = new WeakMap<Database, Map<string, readonly Trend[]>>();
  * @example (await reportingRate({ database, scheme, set, pairs })).trends[0]?.method // => "reporting_rate"
  */
 export const reportingRate: TellChange = async ({ database, scheme, set, pairs }) => {
-  const lists = await readCompleteLists(database, scheme, "set_evidence");
+  const lists = await readCompleteLists(database, scheme, set.where);
   const hidden = new Set((await database.rows<{ taxon_id: string }>(GENERALISED)).map(({ taxon_id }) => taxon_id));
   const known = toldBefore.get(database) ?? new Map<string, readonly Trend[]>();
   toldBefore.set(database, known);
@@ -56,7 +57,7 @@ export const reportingRate: TellChange = async ({ database, scheme, set, pairs }
   if (set.id !== "main") return { trends: ofSet, series: [] };
   const shown = scheme.taxa.map(({ taxonID }) => taxonID).filter((id) => !hidden.has(id));
   const settled = shown.flatMap((id) => periodRates(id, lists, lists.taxa.get(id) ?? NOTHING, scheme.settings));
-  const withProvisional = await readCompleteLists(database, scheme, "evidence");
+  const withProvisional = await readCompleteLists(database, scheme, "established");
   const years = shown.flatMap((id) =>
     yearRates(id, withProvisional, withProvisional.taxa.get(id) ?? NOTHING, scheme.settings),
   );

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Database, openDatabase } from "../../../src/engine/database.ts";
 import type { SeriesPoint, Trend } from "../../../src/measures/change/trend.ts";
+import type { SensitiveRow } from "../../../src/scheme/sensitive-list.ts";
 import { measureRows, type PlaceRow, type RecordRow, type Rules, time } from "../judged-records.ts";
 
 const RULES: Rules = {
@@ -70,8 +71,12 @@ function lists(kinds: (square: number, year: number) => readonly string[]): Reco
   ).flat();
 }
 
-async function told(records: readonly RecordRow[], set = "main", sensitive = {}): Promise<Map<string, Trend>> {
-  await measureRows(database, records, RULES, "taxonID" in sensitive ? [sensitive] : []);
+async function told(
+  records: readonly RecordRow[],
+  set = "main",
+  sensitive: readonly Partial<SensitiveRow>[] = [],
+): Promise<Map<string, Trend>> {
+  await measureRows(database, records, RULES, sensitive);
   const rows = await database.rows<Trend>(
     "SELECT * FROM trends WHERE method = 'reporting_rate' AND evidence_set = $set ORDER BY taxon_id",
     { set },
@@ -126,6 +131,22 @@ describe("a list that names nothing else", () => {
   });
 });
 
+it("takes the visits of one recorder, day and 10 km square for one list, and others not", async () => {
+  const finely = (square: number, taxa: string, recorder: string) =>
+    list(square, 2003, recorder, taxa).map((row) => ({ ...row, visit_place: `${row.visit_place} ${taxa}` }));
+  const base = lists(() => oneInFour);
+  const more = (recorder: string) =>
+    Array.from({ length: 25 }, (_, square) => [
+      ...finely(square, "a", recorder),
+      ...finely(square, "d", recorder),
+    ]).flat();
+  // One list of a and d; without a recorder two, of which that of a alone cannot count.
+  const [walked, unnamed] = [await told([...base, ...more("ann")]), await told([...base, ...more("")])];
+  expect([walked.get("a")?.n_to, unnamed.get("a")?.n_to]).toEqual([925, 925]);
+  expect(walked.get("a")?.estimate).toBeGreaterThan(unnamed.get("a")?.estimate ?? Infinity);
+  expect(walked.get("c")?.n_to).toBe((unnamed.get("c")?.n_to ?? 0) - 25);
+});
+
 describe("a list that says it is not complete, or was no list", () => {
   const base = lists(() => oneInFour);
   const more = (row: Partial<RecordRow>) =>
@@ -171,7 +192,7 @@ describe("silence", () => {
     const rows = await told(
       lists(() => oneInFour),
       "main",
-      { taxonID: "a", level: "2 km", territories: [], castes: [], months: [] },
+      [{ taxonID: "a", level: "2 km", territories: [], castes: [], months: [] }],
     );
     expect(rows.get("a")?.reason).toBe(
       "its records are shown coarser than they are, so that its lists are not complete here",
