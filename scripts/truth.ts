@@ -30,7 +30,7 @@ const seeds = from(Number(values["first-seed"]), values.seeds);
 const demonstrationSeeds = from(1, values.demonstration);
 const [species, visits] = [Number(values.species), Number(values.visits)];
 const trials = [
-  ...values.scenarios.split(",").flatMap((scenario) => seeds.map((seed) => ({ scenario, seed, species, visits }))),
+  ...seeds.flatMap((seed) => values.scenarios.split(",").map((scenario) => ({ scenario, seed, species, visits }))),
   ...demonstrationSeeds.map((seed) => ({ scenario: DEMONSTRATION.id, seed, species: 0, visits: 0 })),
 ];
 const rows = summarise(await runTrials(trials, Number(values.processes)));
