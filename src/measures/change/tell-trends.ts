@@ -2,13 +2,15 @@ import type { ColumnType, Database } from "../../engine/database.ts";
 import { generalisationsOf, hiddenAt } from "../../scheme/generalisations.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { EVIDENCE_SETS, type EvidenceSet, laySet } from "./evidence-sets.ts";
+import { tellLocalFrequency } from "./local-frequency/tell-local-frequency.ts";
 import { pairsOfPeriods } from "./pairs-of-periods.ts";
+import { tellRelativeChange } from "./relative-change/tell-relative-change.ts";
 import { reportingRate } from "./reporting-rate.ts";
 import { squaresCompared } from "./squares-compared.ts";
 import type { SeriesPoint, TellChange, Trend } from "./trend.ts";
 
 /** The methods, in the order their lines are shown. */
-const METHODS: readonly TellChange[] = [squaresCompared, reportingRate];
+const METHODS: readonly TellChange[] = [squaresCompared, tellLocalFrequency, reportingRate, tellRelativeChange];
 
 const TREND_COLUMNS: Readonly<Record<keyof Trend, ColumnType>> = {
   taxon_id: "text",

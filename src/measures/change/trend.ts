@@ -6,7 +6,7 @@ import type { EvidenceSet } from "./evidence-sets.ts";
  * The lines a trend is told by.
  * - `squares_compared`: net change in comparable squares, % of the earlier period's; not corrected for effort
  * - `relative_change`: squares against what the group leads to expect, in standard deviations
- * - `local_frequency`: change of the time factor, %, effort corrected by benchmark taxa of the neighbourhood
+ * - `local_frequency`: change of the time factor, %, at equal effort and season, against the mean of the group
  * - `reporting_rate`: change of the share of complete lists that name it, %, at equal list length, season and place
  */
 export const TREND_METHODS = ["squares_compared", "relative_change", "local_frequency", "reporting_rate"] as const;
