@@ -5,7 +5,7 @@
 -- Whole numbers only, so that any number of threads gives the same.
 -- In: season_evidence, closure, kind_castes, square_places, season_start (first_day: 1 to 335).
 -- Out: season_days (taxon, caste, territory, period, day: records, visits, and sums of squares over dates), season_omitted,
--- season_visits (visits to the group), season_settled (what a shift is told from: settled years, everyday recording).
+-- season_visits (visits to the group; of the everyday ones those that state a caste of anything), season_settled (what a shift is told from: settled years, everyday recording).
 CREATE OR REPLACE TEMP TABLE season_castes AS
 SELECT kind_id, caste FROM kind_castes UNION ALL SELECT DISTINCT kind_id, 'all' FROM kind_castes;
 
@@ -53,10 +53,13 @@ GROUP BY ALL;
 CREATE OR REPLACE TABLE season_visits AS
 WITH each AS (
   SELECT e.visit, min(coalesce(e.territory, '')) AS territory, min(coalesce(e.period, -1)) AS period, min(e.third) AS third,
-    min(e.day) AS day, any_value(e.visit_class) AS class
-  FROM season_evidence AS e WHERE e.visit IS NOT NULL AND e.visit_class <> 'lot' GROUP BY e.visit
+    min(e.day) AS day, any_value(e.visit_class) AS class, bool_or(e.present AND k.kind_id IS NOT NULL) AS states_caste
+  FROM season_evidence AS e
+  LEFT JOIN (SELECT DISTINCT kind_id FROM kind_castes WHERE caste <> 'not_stated') AS k USING (kind_id)
+  WHERE e.visit IS NOT NULL AND e.visit_class <> 'lot' GROUP BY e.visit
 )
-SELECT e.territory, e.period, c.season_year, e.third, count(*) AS visits, count(*) FILTER (e.class = 'everyday') AS everyday
+SELECT e.territory, e.period, c.season_year, e.third, count(*) AS visits, count(*) FILTER (e.class = 'everyday') AS everyday,
+  count(*) FILTER (e.class = 'everyday' AND e.states_caste) AS stating
 FROM each AS e JOIN calendar AS c USING (day)
 GROUP BY ALL;
 

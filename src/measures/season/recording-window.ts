@@ -41,14 +41,12 @@ export function recordingWindow(
       thirds[third] = (thirds[third] as number) + (groupVisits.get(year)?.[third] ?? 0);
     }
   const covered = THIRD_DAYS.map((_, third) => visits.every((thirds) => (thirds[third] as number) >= FEWEST_TOGETHER));
-  const weight = (year: number, day: number): number => {
-    const third = thirdOfDay(day);
-    const thirds = visits[groupOf.get(year) ?? -1];
-    if (thirds === undefined || covered[third] !== true) return 0;
-    // Of one year the sum over a season is then about the number of its visits.
+  // Scaled so that the weights of one year add up to about the number of its visits.
+  const weights = visits.map((thirds) => {
     const mean = thirds.reduce((sum, own) => sum + own, 0) / 365;
-    return ((THIRD_DAYS[third] as number) * mean) / (thirds[third] as number);
-  };
+    return THIRD_DAYS.map((days, third) => (covered[third] === true ? (days * mean) / (thirds[third] as number) : 0));
+  });
+  const weight = (year: number, day: number): number => weights[groupOf.get(year) ?? -1]?.[thirdOfDay(day)] ?? 0;
   let [within, all] = [0, 0];
   for (const { season_year, season_day, visits: count } of rows) {
     if (!groupOf.has(season_year)) continue;

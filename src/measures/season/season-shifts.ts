@@ -32,7 +32,9 @@ const COLUMNS: Readonly<Record<keyof ShiftRow, ColumnType>> = {
  * week of counting moves with its organisers.
  */
 export async function fillSeasonShifts(database: Database, scheme: Scheme): Promise<void> {
-  const groupVisits = await everydayVisits(database);
+  const noCastes = scheme.settings.castes.length === 0;
+  // Some recorders and sources state castes and others do not, and they go out at different times of the year.
+  const groupVisits = await everydayVisits(database, noCastes ? "everyday" : "stating");
   const rows: ShiftRow[] = [];
   for (const [taxon_id, own] of await settledRows(database)) {
     const byCaste = Map.groupBy(own, ({ caste }) => caste);
@@ -45,7 +47,6 @@ export async function fillSeasonShifts(database: Database, scheme: Scheme): Prom
       if (recorded === undefined) continue;
       const stated =
         caste === "all" ? own.filter((row) => row.caste !== "all" && row.caste !== "not_stated") : recorded;
-      const noCastes = scheme.settings.castes.length === 0;
       const reason = caste === "all" && !noCastes ? tooFewStated(recorded, byCaste.get("not_stated") ?? []) : "";
       const name = `season/${taxon_id}/${caste}`;
       const shifts = tellShift({ ...input, rows: reason !== "" ? [] : noCastes ? recorded : stated, name });
@@ -71,16 +72,16 @@ function tooFewStated(all: readonly SettledRow[], notStated: readonly SettledRow
     : `${without} of ${visits} visits state no caste, and castes are about at different times`;
 }
 
-/** Everyday visits to the whole group, by year and third of the month. */
-async function everydayVisits(database: Database): Promise<Map<number, Float64Array>> {
-  const rows = await database.rows<{ season_year: number; third: number; everyday: number }>(
-    `SELECT season_year, third, sum(everyday)::BIGINT AS everyday FROM season_visits
+/** Everyday visits to the whole group, or those that state the caste of anything, by year and third of the month. */
+async function everydayVisits(database: Database, which: "everyday" | "stating"): Promise<Map<number, Float64Array>> {
+  const rows = await database.rows<{ season_year: number; third: number; visits: number }>(
+    `SELECT season_year, third, sum(${which})::BIGINT AS visits FROM season_visits
      GROUP BY season_year, third ORDER BY season_year, third`,
   );
   const visits = new Map<number, Float64Array>();
-  for (const { season_year, third, everyday } of rows) {
+  for (const { season_year, third, visits: count } of rows) {
     const own = visits.get(season_year) ?? new Float64Array(36);
-    own[third] = everyday;
+    own[third] = count;
     visits.set(season_year, own);
   }
   return visits;

@@ -91,7 +91,7 @@ export function shiftSentence({
 /**
  * What stands beside the dates: how many records they leave out.
  *
- * @example leftOut(row) // => "Left out: 4 records whose date is not one day, and 7 specimens, records from literature and finds of nests."
+ * @example leftOut(row) // => "Left out: 4 records whose date is not one day and 7 records of specimens, literature or nests."
  */
 export function leftOut({ vague, of_no_season }: Pick<SeasonDatesRow, "vague" | "of_no_season">): string {
   const parts = [
