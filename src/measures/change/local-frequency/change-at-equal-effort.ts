@@ -4,6 +4,9 @@ import { atEqualEffort, type GroupVisits } from "./equal-effort.ts";
 import { meanOfGroup } from "./group-mean.ts";
 import { seasonOfRecording } from "./season-of-recording.ts";
 
+/** That of an error of 0.1 %: a taxon found in the very same squares twice is not known better. */
+const LEAST_VARIANCE = 1e-6;
+
 /** Change of one taxon between two periods. */
 export interface ChangeOfTaxon {
   /** Squares it would be recorded in, of those compared, at equal effort. */
@@ -129,10 +132,11 @@ function againstGroup(fits: readonly TaxonFit[], squares: number): ChangeOfTaxon
 
 function varianceOf(influences: Float64Array): number {
   const { length } = influences;
-  return (influences.reduce((sum, influence) => sum + influence ** 2, 0) * length) / Math.max(1, length - 1);
+  const variance = (influences.reduce((sum, influence) => sum + influence ** 2, 0) * length) / Math.max(1, length - 1);
+  return Math.max(LEAST_VARIANCE, variance);
 }
 
 function freedomOf(influences: Float64Array): number {
   const [squares, fourths] = [2, 4].map((power) => influences.reduce((sum, one) => sum + one ** power, 0));
-  return Math.max(1, (squares as number) ** 2 / (fourths as number));
+  return (fourths as number) > 0 ? Math.max(1, (squares as number) ** 2 / (fourths as number)) : 1;
 }

@@ -1,5 +1,8 @@
 import type { Presence } from "../presence.ts";
-import { everRecorded } from "../presence.ts";
+import { similarity, taxonBits } from "./similarity.ts";
+
+const EARTH_RADIUS = 6_371_000;
+const RINGS = 1000;
 
 /** Where a square's centre is, degrees. */
 export interface Position {
@@ -93,49 +96,23 @@ function nearestSquares(points: Float64Array, square: number, many: number, gaps
       ((points[3 * other + 1] as number) - y) ** 2 +
       ((points[3 * other + 2] as number) - z) ** 2;
     // To about a metre, lest rounding part squares that are equally near.
-    gaps[other] = other === square ? -1 : Math.round(Math.sqrt(gap) * 6_371_000);
+    gaps[other] = other === square ? -1 : Math.round(Math.sqrt(gap) * EARTH_RADIUS);
   }
-  const limit = Float64Array.from(gaps).sort()[many - 1] as number;
+  const limit = limitHolding(gaps, many);
   const near: number[] = [];
   for (let other = 0; other < gaps.length; other++) if ((gaps[other] as number) <= limit) near.push(other);
   return near.sort((a, b) => (gaps[a] as number) - (gaps[b] as number) || a - b).slice(0, many);
 }
 
-/** The taxa of each square as bits, for counting those that two have in common. */
-interface TaxonBits {
-  words: number;
-  bits: Int32Array;
-  lengths: Int32Array;
-}
-
-function taxonBits(presence: Presence): TaxonBits {
-  const { taxa, squares } = presence;
-  const ever = everRecorded(presence);
-  const words = Math.ceil(taxa.length / 32);
-  const bits = new Int32Array(words * squares.length);
-  const lengths = new Int32Array(squares.length);
-  for (let square = 0; square < squares.length; square++)
-    for (let taxon = 0; taxon < taxa.length; taxon++) {
-      if (ever[square * taxa.length + taxon] !== 1) continue;
-      const word = square * words + (taxon >> 5);
-      bits[word] = (bits[word] as number) | (1 << (taxon & 31));
-      lengths[square] = (lengths[square] as number) + 1;
-    }
-  return { words, bits, lengths };
-}
-
-/** Sørensen's coefficient: twice the taxa in common over the taxa of both; 0 where neither has any. */
-function similarity({ words, bits, lengths }: TaxonBits, one: number, other: number): number {
-  let common = 0;
-  for (let word = 0; word < words; word++)
-    common += bitCount((bits[one * words + word] as number) & (bits[other * words + word] as number));
-  const both = (lengths[one] as number) + (lengths[other] as number);
-  return both === 0 ? 0 : (2 * common) / both;
-}
-
-/** Bits set in a 32-bit word, summed in parallel over pairs, fours and bytes. */
-function bitCount(word: number): number {
-  const pairs = word - ((word >>> 1) & 0x55555555);
-  const fours = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
-  return Math.imul((fours + (fours >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
+/** A distance within which lie at least so many squares and few more: all are counted by rings, not sorted. */
+function limitHolding(gaps: Float64Array, many: number): number {
+  const ring = gaps.reduce((most, gap) => Math.max(most, gap), 1) / RINGS;
+  const counts = new Int32Array(RINGS + 1);
+  for (const gap of gaps) {
+    const at = Math.max(0, Math.floor(gap / ring));
+    counts[at] = (counts[at] as number) + 1;
+  }
+  let [held, outermost] = [0, -1];
+  while (held < many) held += counts[++outermost] as number;
+  return (outermost + 1) * ring;
 }

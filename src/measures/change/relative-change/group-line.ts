@@ -33,14 +33,19 @@ export function fitGroupLine(from: readonly number[], to: readonly number[], squ
     from.map(() => 1),
   );
   if (equal === null) return null;
-  const fitted = iterate(from, to, squares, "fitted");
+  const fitted = iterateWeights(from, to, squares, "fitted");
   if (typeof fitted === "object") return fitted;
-  const binomial = fitted === "binomial" ? iterate(from, to, squares, "binomial") : "equal";
+  const binomial = fitted === "binomial" ? iterateWeights(from, to, squares, "binomial") : "equal";
   return typeof binomial === "object" ? binomial : { line: equal, weights: from.map(() => 1), weighting: "equal" };
 }
 
-/** A line refitted with the weights it gives until its residuals settle; else the weighting to try instead. */
-function iterate(
+/**
+ * A line refitted with the weights it gives until its residuals settle.
+ *
+ * @returns else the weighting to try instead
+ * @example iterateWeights(from, to, 250, "binomial") // the line with weights Nπ(1 − π)
+ */
+export function iterateWeights(
   from: readonly number[],
   to: readonly number[],
   squares: number,
