@@ -15,6 +15,10 @@ export const ESTIMANDS: Readonly<Record<ToldBy, Estimand>> = {
   raw_counts: { claim: "nothing", of: "10 km squares lived in, %", truth: ({ hectads }) => hectads },
   squares_compared: { claim: "nothing", of: "10 km squares lived in, %", truth: ({ hectads }) => hectads },
   relative_change: { claim: "effort, relative to the group", of: "direction against the group", truth: () => null },
-  local_frequency: { claim: "effort", of: "2 km squares lived in, %", truth: ({ tetrads }) => tetrads },
+  local_frequency: {
+    claim: "effort, relative to the group",
+    of: "2 km squares lived in, %",
+    truth: ({ tetrads }) => tetrads,
+  },
   reporting_rate: { claim: "effort", of: "chance to meet it on a visit, %", truth: ({ encounters }) => encounters },
 };

@@ -3,7 +3,7 @@ import { number, type PublishedTable, TAXON, TAXON_KEY, text, whole, year, yes }
 
 const METHOD = text(
   "method",
-  "squares_compared: net change in comparable 10 km squares, % of the earlier period's, not corrected for effort; relative_change: squares against what the group leads to expect, in standard deviations (more or fewer than expected from the group as a whole); local_frequency: change of the time factor, %, effort corrected by benchmark taxa of the neighbourhood; reporting_rate: change of the share of complete lists that name it, %, at equal list length, season and place",
+  "squares_compared: net change in comparable 10 km squares, % of the earlier period's, not corrected for effort; relative_change: squares against what the group leads to expect, in standard deviations (more or fewer than expected from the group as a whole); local_frequency: change of the time factor, %, at equal effort and season, against the mean of the group (more or fewer than expected from the group as a whole); reporting_rate: change of the share of complete lists that name it, %, at equal list length, season and place",
 );
 const PAIR = [
   text("from_period", "identifier of the earlier period"),
@@ -91,7 +91,7 @@ export const TRENDS_TABLES: readonly PublishedTable[] = [
     name: "series",
     title: "Series by period or year",
     description:
-      "Each method's figure by period or year, from the main part of the evidence. For squares_compared: the share of the 10 km squares covered in that period by records of other taxa that hold the taxon, in %, with the score interval (Wilson); it rises with effort.",
+      "Each method's figure by period or year, from the main part of the evidence. For squares_compared: the share of the 10 km squares covered in that period by records of other taxa that hold the taxon, in %, with the score interval (Wilson); it rises with effort. For local_frequency: the time factor at equal effort, in % of that of the earlier of the compared periods, which is 100 and has no interval.",
     fields: [
       TAXON,
       METHOD,
