@@ -118,6 +118,8 @@ const FORMS: Readonly<Record<string, RegExp>> = {
 const MAY_BE_EMPTY = [
   ...["authorship", "rank", "within", "first_year", "last_year"],
   ...["net_percent", "interval_low", "interval_high", "turnover", "turnover_low", "turnover_high"],
+  ...["day_10", "day_25", "day_50", "day_75", "day_90", "median_low", "median_high"],
+  ...["share", "share_low", "share_high", "shift"],
   ...["estimate", "low", "high", "reason"],
   ...["occupancy_km2", "occupancy_below_km2", "occupancy_reason", "extent_km2", "extent_below_km2", "extent_reason"],
   ...["code", "region_territory"],
