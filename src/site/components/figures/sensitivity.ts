@@ -87,5 +87,5 @@ export function sensitivitySentence(parts: readonly Pick<Sensitivity, "line" | "
     const [{ line } = speaking[0] as Sensitivity] = moved;
     return `**${small(set)}** (${moved.length === 1 ? small(line.name) : countedInWords(moved.length, "line")})`;
   });
-  return `The answer is another ${listed(told)}.`;
+  return `The answer changes when counting ${listed(told)}.`;
 }

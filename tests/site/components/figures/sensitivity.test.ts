@@ -78,7 +78,7 @@ describe("sensitivitySentence", () => {
         ["local_frequency", "main", 2],
         ["local_frequency", "without_lots", 2],
       ),
-    ).toBe("The answer is another without specimens and literature (squares compared).");
+    ).toBe("The answer changes when counting without specimens and literature (squares compared).");
     expect(say(["squares_compared", "main", null])).toBe("No line can judge it, whatever is counted.");
   });
 });
