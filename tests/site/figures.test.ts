@@ -29,7 +29,9 @@ const section = (rendered: RenderedFixture, name: string, id: string) =>
 describe("the lines on a species page", () => {
   it("say whether they agree, each with its interval and number", () => {
     const change = section(two, "species/red-tailed", "change");
-    expect(change).toContain("Four of four lines that speak show an increase.");
+    expect(change).toContain(
+      "Four of four lines that speak show more squares, more squares than expected from the group as a whole and a larger share of lists that name it.",
+    );
     expect(change).toContain("more squares than expected from the group as a whole");
     expect(change).toMatch(/\+38\s%\s*\+17 to \+59\s*910\s*squares/);
     expect(section(two, "species/buff-tailed", "change")).toContain("The lines disagree:");
@@ -63,7 +65,7 @@ describe("the page of figures", () => {
   });
   it("marks in words what a line hangs on", () => {
     const sensitivity = section(two, "species/red-tailed/figures", "sensitivity");
-    expect(sensitivity).toContain("The answer is another without specimens and literature (four lines).");
+    expect(sensitivity).toContain("The answer changes when counting without specimens and literature (four lines).");
     expect(sensitivity).toContain("turns round: fewer squares");
     expect(sensitivity).toContain("no longer a direction");
     expect(section(two, "species/common-carder/figures", "sensitivity")).toContain(
@@ -73,7 +75,9 @@ describe("the page of figures", () => {
   it("shows series with provisional years open and silent years dotted", () => {
     const page = html(two, "species/red-tailed/figures");
     expect(page).toContain('class="point provisional"');
-    expect(section(two, "species/red-tailed/figures", "series")).toContain("34 of 35 years have enough to say");
+    const series = section(two, "species/red-tailed/figures", "series");
+    expect(series).toContain("34 of 35 years have enough to say");
+    expect(series).toContain("at equal list length and season; its correction for recording failed its test");
   });
   it("gives a newcomer a map of first years, and nobody else", () => {
     expect(section(two, "species/garden/figures", "first-years")).toMatch(/First recorded in 20\d\d/);

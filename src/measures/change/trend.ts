@@ -20,7 +20,10 @@ export interface Trend {
   /** Numbers of the periods, the earlier first. */
   from_period: number;
   to_period: number;
-  /** Squares or lists the figure rests on, in each period and, where it differs, in both. */
+  /**
+   * What the figure rests on. In each period the squares with the taxon (all of them for `local_frequency`, else those
+   * compared), or for `reporting_rate` the complete lists compared; in all the 10 km squares compared.
+   */
   n_from: number;
   n_to: number;
   n: number;

@@ -74,9 +74,15 @@ export const TRENDS_TABLES: readonly PublishedTable[] = [
         "records it is told from. main: all that are established and of no provisional year; with_provisional_years: those years too; without_single_species_lists, without_targeted, without_mass_events, without_lots: main without visits that named one species, surveys for one species, mass events, specimens and literature; complete_lists: only lists declared complete",
       ),
       ...PAIR,
-      whole("n_from", "squares or lists with the taxon in the earlier period that the figure rests on"),
+      whole(
+        "n_from",
+        "squares with the taxon in the earlier period: for local_frequency all of them, for the other methods those compared; for reporting_rate the complete lists compared in that period, whether they name it or not",
+      ),
       whole("n_to", "the same in the later period"),
-      whole("n", "squares or lists the figure rests on, in all"),
+      whole(
+        "n",
+        "10 km squares the figure rests on: with the taxon in either period for squares_compared, with lists in both periods for reporting_rate, with the group for relative_change and local_frequency",
+      ),
       number("estimate", "the figure, in the method's unit; empty where it is not judged"),
       ...BOUNDS,
       yes("judged", "whether the method speaks"),

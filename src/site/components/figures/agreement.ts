@@ -4,7 +4,7 @@ import { capital, listed, small } from "../text/words.ts";
 import { type Line, saysOf } from "./lines.ts";
 
 /** What the sentence needs of a line. */
-export type AgreementLine = Pick<Line, "name" | "direction" | "more" | "fewer" | "counts" | "isCorrected" | "method">;
+export type AgreementLine = Pick<Line, "name" | "direction" | "more" | "fewer" | "isCorrected" | "method">;
 
 /**
  * Whether the lines of a species agree, in one or two sentences. Lines that are silent do not count; lines without a
@@ -51,14 +51,12 @@ function disagreement(
   return `The lines **disagree**: **${shared(more)}** ${by(more)}, **${shared(fewer)}** ${by(fewer)}${rest}.`;
 }
 
-/** What lines of one direction say together: their own words where they share them, else what holds for all. */
+/**
+ * What lines of one direction say together, each in its own words: one word for all would make change of what is relative
+ * to the group.
+ */
 function shared(lines: readonly AgreementLine[]): string {
-  const words = new Set(lines.map(saysOf));
-  const [only = ""] = words;
-  if (words.size === 1) return only;
-  const rises = lines[0]?.direction === "more";
-  if (lines.every(({ counts }) => counts === "square")) return rises ? "more squares" : "fewer squares";
-  return rises ? "an increase" : "a decrease";
+  return listed([...new Set(lines.map(saysOf))]);
 }
 
 function uncorrected(speaking: readonly AgreementLine[]): Sentence {

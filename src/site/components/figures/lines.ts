@@ -44,8 +44,8 @@ export const METHOD_WORDS: Readonly<Record<TrendMethod, MethodWords>> = {
     unit: "%",
     counts: "list",
     anchor: "reporting-rate",
-    more: "more lists that name it",
-    fewer: "fewer lists that name it",
+    more: "a larger share of lists that name it",
+    fewer: "a smaller share of lists that name it",
   },
   relative_change: {
     name: "Change relative to the group",
@@ -104,11 +104,35 @@ export function linesOf(
   return (Object.keys(METHOD_WORDS) as TrendMethod[]).flatMap((method) => {
     const trend = own.find((row) => row.method === method);
     if (trend === undefined) return [];
-    const claim = claims.find((row) => row.method === method)?.claim ?? "untested";
-    const direction = directionOf(trend);
-    const correction = CORRECTIONS[claim];
-    return [{ ...METHOD_WORDS[method], method, trend, direction, isCorrected: claim === "kept", correction }];
+    const correction = correctionOf(claims, method);
+    const isCorrected = correction === CORRECTIONS.kept;
+    return [{ ...METHOD_WORDS[method], method, trend, direction: directionOf(trend), isCorrected, correction }];
   });
+}
+
+/**
+ * What may be said of a method's correction for recording; untested where nothing is known of it.
+ *
+ * @example correctionOf([], "reporting_rate") // => "its correction for recording is untested"
+ */
+export function correctionOf(claims: readonly MethodClaim[], method: TrendMethod): string {
+  return CORRECTIONS[claims.find((row) => row.method === method)?.claim ?? "untested"];
+}
+
+/**
+ * The numbers a line rests on, in each period and in both. Lists of two periods add up, since none is of both; a trend from
+ * lists counts their squares beside them, which are no lists.
+ *
+ * @example numbersOf({ trend: { n_from: 300, n_to: 500, n: 40 }, counts: "list" }) // => [300, 500, 800]
+ */
+export function numbersOf({
+  trend: { n_from, n_to, n },
+  counts,
+}: {
+  trend: Pick<TrendRow, "n_from" | "n_to" | "n">;
+  counts: Line["counts"];
+}): [from: number, to: number, both: number] {
+  return [n_from, n_to, counts === "list" ? n_from + n_to : n];
 }
 
 /** What a line says, in words. @example saysOf({ direction: "none", more: "more squares", fewer: "" }) // => "no direction" */

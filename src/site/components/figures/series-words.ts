@@ -1,15 +1,26 @@
 import type { SeriesRow, TrendMethod } from "../../../publishing/contracts.ts";
 import type { Sentence } from "../text/sentences.ts";
 import { figured } from "./figure-words.ts";
+import { METHOD_WORDS } from "./lines.ts";
 
 /** What each method's series shows, as a caption begins, with its unit. */
 export const SERIES_WORDS: Readonly<Record<TrendMethod, string>> = {
-  squares_compared: "Squares, as % of those covered",
+  squares_compared: "Squares with it, as % of those covered",
   local_frequency:
     "Time factor at equal effort, % of that of the earlier compared period, against the mean of the group",
   reporting_rate: "Share of complete lists that name it, %, at equal list length and season",
   relative_change: "Squares against the group’s, in standard deviations",
 };
+
+/**
+ * Why a series has no figure at some time, in words that end a sentence after a colon. Where every list names it, or the lists
+ * of a time differ too little, there is no rate either, however many there are.
+ *
+ * @example whyNoPoint("squares_compared") // => "too few squares"
+ */
+export function whyNoPoint(method: TrendMethod): string {
+  return METHOD_WORDS[method].counts === "list" ? "too few lists, or too much alike" : "too few squares";
+}
 
 /** One series: a method by year or by period. */
 export interface Series {

@@ -1,6 +1,6 @@
 import type { FigureRow } from "./figure-row.ts";
 import { interval } from "./figure-words.ts";
-import { type Line, lineNumber, saysOf } from "./lines.ts";
+import { type Line, lineNumber, numbersOf, saysOf } from "./lines.ts";
 
 /**
  * A line as a row of a table of figures: estimate and interval in its unit, the numbers of each period and of both.
@@ -10,8 +10,8 @@ import { type Line, lineNumber, saysOf } from "./lines.ts";
  */
 export function trendRow(name: string, line: Line): FigureRow {
   const { trend, unit } = line;
-  const { n_from, n_to, n, estimate, low, high } = trend;
-  const counts = [n_from, n_to, n];
+  const { estimate, low, high } = trend;
+  const counts = numbersOf(line);
   if (!trend.judged || estimate === null)
     return { name, estimate: "", interval: "", reason: trend.reason || "no figure", counts, says: "" };
   return {

@@ -24,11 +24,15 @@ describe("agreementSentence", () => {
     expect(say(null)).toBe("The one line cannot judge it.");
   });
   it("counts the lines that agree among those that speak", () => {
-    expect(say("more", "more", null, null)).toBe("Two of two lines that speak show more squares.");
+    expect(say("more", "more", null, null)).toBe(
+      "Two of two lines that speak show more squares and more squares than expected from the group as a whole.",
+    );
     expect(say(null, "fewer", null, "fewer")).toBe(
       "Two of two lines that speak show fewer squares than expected from the group as a whole.",
     );
-    expect(say("more", "more", "more", "more")).toBe("Four of four lines that speak show an increase.");
+    expect(say("more", "more", "more", "more")).toBe(
+      "Four of four lines that speak show more squares, more squares than expected from the group as a whole and a larger share of lists that name it.",
+    );
     expect(say("fewer", "none", "none", null)).toBe(
       "One of three lines that speak shows fewer squares; two show no direction.",
     );
@@ -48,10 +52,10 @@ describe("agreementSentence", () => {
       "One of four lines speaks, squares compared, and shows more squares. That line is not corrected for recording.",
     );
     expect(agreementSentence(lines([null, null, "more", null], [])).replaceAll("**", "")).toBe(
-      "One of four lines speaks, reporting rate, and shows more lists that name it. It is not shown to correct for recording.",
+      "One of four lines speaks, reporting rate, and shows a larger share of lists that name it. It is not shown to correct for recording.",
     );
     expect(agreementSentence(lines(["more", "more", null, null], [])).replaceAll("**", "")).toBe(
-      "Two of two lines that speak show more squares. None of them is shown to correct for recording.",
+      "Two of two lines that speak show more squares and more squares than expected from the group as a whole. None of them is shown to correct for recording.",
     );
   });
   it("says disagree exactly where lines point both ways, and judges exactly where one speaks", () => {

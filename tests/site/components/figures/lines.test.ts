@@ -1,6 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { TrendRow } from "../../../../src/publishing/contracts.ts";
-import { directionOf, lineNumber, linesOf, saysOf } from "../../../../src/site/components/figures/lines.ts";
+import {
+  correctionOf,
+  directionOf,
+  lineNumber,
+  linesOf,
+  numbersOf,
+  saysOf,
+} from "../../../../src/site/components/figures/lines.ts";
 
 const TREND: TrendRow = {
   method: "relative_change",
@@ -47,6 +54,22 @@ describe("linesOf", () => {
     expect(line && saysOf(line)).toBe("fewer squares than expected from the group as a whole");
     const [up] = linesOf([{ ...TREND, method: "local_frequency", low: 1, high: 3 }], [], ["p1", "p2"]);
     expect(up && saysOf(up)).toBe("more squares than expected from the group as a whole");
+  });
+});
+
+describe("numbersOf", () => {
+  it("adds up the lists of two periods, and never calls squares lists", () => {
+    const trend = { n_from: 300, n_to: 500, n: 40 };
+    expect(numbersOf({ trend, counts: "list" })).toEqual([300, 500, 800]);
+    expect(numbersOf({ trend, counts: "square" })).toEqual([300, 500, 40]);
+  });
+});
+
+describe("correctionOf", () => {
+  it("says that squares compared are not corrected, and nothing good of what is not known", () => {
+    const claims = [{ method: "squares_compared", claim: "none", reason: "" }] as const;
+    expect(correctionOf(claims, "squares_compared")).toBe("not corrected for recording");
+    expect(correctionOf(claims, "reporting_rate")).toBe("its correction for recording is untested");
   });
 });
 

@@ -2,7 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { SeriesRow } from "../../../../src/publishing/contracts.ts";
 import { seriesChart } from "../../../../src/site/components/figures/series-chart.ts";
-import { seriesNumber, seriesOf, seriesSentence } from "../../../../src/site/components/figures/series-words.ts";
+import {
+  seriesNumber,
+  seriesOf,
+  seriesSentence,
+  whyNoPoint,
+} from "../../../../src/site/components/figures/series-words.ts";
 
 function point(time: string, estimate: number | null, unit: SeriesRow["unit"] = "year"): SeriesRow {
   return {
@@ -16,6 +21,13 @@ function point(time: string, estimate: number | null, unit: SeriesRow["unit"] = 
     provisional: false,
   };
 }
+
+describe("whyNoPoint", () => {
+  it("does not say too few of lists that are all alike", () => {
+    expect(whyNoPoint("reporting_rate")).toBe("too few lists, or too much alike");
+    expect(whyNoPoint("squares_compared")).toBe("too few squares");
+  });
+});
 
 describe("seriesChart", () => {
   it("keeps every mark in the chart, intervals around it, and years at their distance", () => {
