@@ -18,8 +18,6 @@ export interface CompleteLists {
   readonly shortest: number;
   /** What bears on each taxon. */
   readonly taxa: ReadonlyMap<string, OnLists>;
-  /** The same for the same lists with the same names, whatever set of evidence they are of. */
-  readonly fingerprint: string;
 }
 
 /** Lists that name a taxon or one above or below it, and where it was ever recorded. */
@@ -41,36 +39,49 @@ const SQUARES = `
   JOIN (SELECT DISTINCT square, square_no FROM rate_lists) AS q USING (square)
   JOIN closure AS c ON c.taxon_id = s.taxon_id
   GROUP BY c.counts_for, q.square_no ORDER BY c.counts_for, q.square_no`;
-const FINGERPRINT = `
-  SELECT CAST((SELECT bit_xor(hash(list, square_no, period, year, list_length, provisional)) FROM rate_lists) AS VARCHAR)
-    || '/' || CAST((SELECT bit_xor(hash(taxon_id, list, found, others)) FROM rate_named) AS VARCHAR) AS fingerprint`;
-const TABLES = ["rate_outings", "rate_names", "rate_lengths", "list_sizes", "rate_lists", "rate_named", "rate_tangled"];
+/** Records are numbered once, so that their numbers tell which there are. */
+const FINGERPRINT = "SELECT count(*) || '/' || sum(hash(record_no)::HUGEINT) AS fingerprint FROM set_of_rate";
 
 /**
- * Reads the complete lists of a part of the evidence.
+ * Joins visits to lists and counts what each names, once for all parts of the evidence.
+ *
+ * @example await layLists(database, scheme) // SELECT * FROM list_sizes
+ */
+export async function layLists(database: Database, { checklist }: Pick<Scheme, "checklist">): Promise<void> {
+  await database.run(sqlBeside(import.meta.url, "reporting-rate-outings.sql"));
+  await fillSizes(database, lengthsOf(checklist));
+}
+
+/**
+ * Lays the view `set_of_rate`: the complete lists of a part of the evidence, record by record.
  *
  * @param where the part, as a condition on rows of the view `evidence`; a list's length there is that of the whole list
- * @example (await readCompleteLists(database, scheme, "established")).shortest // => 1
+ * @returns the same text for the same records
  */
-export async function readCompleteLists(
-  database: Database,
-  { checklist }: Pick<Scheme, "checklist">,
-  where: string,
-): Promise<CompleteLists> {
-  const lengthOf = lengthsOf(checklist);
-  await database.run(sqlBeside(import.meta.url, "reporting-rate-outings.sql"));
-  await fillSizes(database, lengthOf);
+export async function laySetOfRate(database: Database, where: string): Promise<string> {
   await database.run(`CREATE OR REPLACE VIEW set_of_rate AS
     SELECT * FROM (
       SELECT e.* REPLACE (z.list_length AS list_length, true AS complete_list), o.list
       FROM evidence AS e JOIN rate_outings AS o USING (visit) JOIN list_sizes AS z USING (list)
     ) WHERE ${where}`);
+  const [row] = await database.rows<{ fingerprint: string | null }>(FINGERPRINT);
+  return row?.fingerprint ?? "none";
+}
+
+/**
+ * Reads the complete lists that `set_of_rate` holds.
+ *
+ * @example (await readCompleteLists(database, scheme)).shortest // => 1
+ */
+export async function readCompleteLists(
+  database: Database,
+  { checklist }: Pick<Scheme, "checklist">,
+): Promise<CompleteLists> {
   await database.run(sqlBeside(import.meta.url, "reporting-rate.sql"));
   const lists = await readLists(database);
-  const taxa = await readTaxa(database, lists.indexOf, lengthOf);
-  const [row] = await database.rows<{ fingerprint: string | null }>(FINGERPRINT);
-  await database.run(`DROP VIEW set_of_rate; ${TABLES.map((table) => `DROP TABLE ${table}`).join(";")}`);
-  return { ...lists, taxa, fingerprint: row?.fingerprint ?? "none" };
+  const taxa = await readTaxa(database, lists.indexOf, lengthsOf(checklist));
+  await database.run("DROP TABLE rate_lists; DROP TABLE rate_named; DROP TABLE rate_tangled");
+  return { ...lists, taxa };
 }
 
 /** The fewest taxa behind some names, each combination counted once. */

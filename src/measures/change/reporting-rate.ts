@@ -1,14 +1,13 @@
 import jStat from "jstat";
-import type { Database } from "../../engine/database.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { fitWithoutIdle } from "../statistics/idle-covariates.ts";
 import { leaveOneOut, varianceAlong } from "../statistics/leave-one-out.ts";
 
 import { standardRates } from "../statistics/standard-rates.ts";
-import { type CompleteLists, type OnLists, readCompleteLists } from "./reporting-rate-lists.ts";
+import { type CompleteLists, layLists, laySetOfRate, type OnLists, readCompleteLists } from "./reporting-rate-lists.ts";
 import { type ComparedLists, comparedLists } from "./reporting-rate-outcomes.ts";
-import { periodRates, yearRates } from "./reporting-rate-series.ts";
-import type { TellChange, Trend } from "./trend.ts";
+import { seriesOf } from "./reporting-rate-series.ts";
+import type { TellChange, Trend, TrendContext } from "./trend.ts";
 import { whyNoRate } from "./why-no-rate.ts";
 
 const NOTHING: OnLists = { lists: [], found: [], others: [], squares: new Set() };
@@ -16,8 +15,11 @@ const GENERALISED = `
   SELECT DISTINCT c.counts_for AS taxon_id FROM sightings AS s JOIN closure AS c ON c.taxon_id = s.taxon_id
   WHERE s.generalised ORDER BY 1`;
 
-/** Trends that were worked out from the same lists before, by database and lists: most sets hold the same complete lists. */
-const toldBefore = new WeakMap<Database, Map<string, readonly Trend[]>>();
+/**
+ * Trends by the records they are told from, for each run: most sets of evidence hold the same complete lists. All sets of a
+ * run are given the same array of pairs, and no two runs are.
+ */
+const runs = new WeakMap<TrendContext["pairs"], Map<string, readonly Trend[]>>();
 
 /**
  * Change of the share of complete lists that name a taxon, at equal list length, season and place: a logistic model with
@@ -42,46 +44,50 @@ const toldBefore = new WeakMap<Database, Map<string, readonly Trend[]>>();
  * @example (await reportingRate({ database, scheme, set, pairs })).trends[0]?.method // => "reporting_rate"
  */
 export const reportingRate: TellChange = async ({ database, scheme, set, pairs }) => {
-  const lists = await readCompleteLists(database, scheme, set.where);
+  const known = runs.get(pairs) ?? new Map<string, readonly Trend[]>();
+  if (!runs.has(pairs)) await layLists(database, scheme);
+  runs.set(pairs, known);
+  const records = await laySetOfRate(database, set.where);
+  const isMain = set.id === "main";
+  const before = isMain ? undefined : known.get(records);
+  if (before !== undefined) return { trends: before.map((trend) => ({ ...trend, evidence_set: set.id })), series: [] };
+  const lists = await readCompleteLists(database, scheme);
   const hidden = new Set((await database.rows<{ taxon_id: string }>(GENERALISED)).map(({ taxon_id }) => taxon_id));
-  const known = toldBefore.get(database) ?? new Map<string, readonly Trend[]>();
-  toldBefore.set(database, known);
-  const key = JSON.stringify([lists.fingerprint, pairs, scheme.settings.change.reporting_rate]);
-  const trends =
-    known.get(key) ??
-    scheme.taxa.flatMap(({ taxonID }) =>
-      pairs.map((pair) => trendOf(taxonID, pair, { lists, scheme, isHidden: hidden.has(taxonID) })),
-    );
-  known.set(key, trends);
-  const ofSet = trends.map((trend): Trend => ({ ...trend, evidence_set: set.id }));
-  if (set.id !== "main") return { trends: ofSet, series: [] };
+  const trends = pairs.flatMap((pair) => trendsOf(pair, { lists, scheme, hidden }));
+  known.set(records, trends);
+  const told = trends.map((trend): Trend => ({ ...trend, evidence_set: set.id }));
+  if (!isMain) return { trends: told, series: [] };
   const shown = scheme.taxa.map(({ taxonID }) => taxonID).filter((id) => !hidden.has(id));
-  const settled = shown.flatMap((id) => periodRates(id, lists, lists.taxa.get(id) ?? NOTHING, scheme.settings));
-  const withProvisional = await readCompleteLists(database, scheme, "established");
-  const years = shown.flatMap((id) =>
-    yearRates(id, withProvisional, withProvisional.taxa.get(id) ?? NOTHING, scheme.settings),
-  );
-  return { trends: ofSet, series: [...settled, ...years] };
+  await laySetOfRate(database, "established");
+  const all = await readCompleteLists(database, scheme);
+  return { trends: told, series: shown.flatMap((id) => seriesOf(id, { settled: lists, all }, scheme.settings)) };
 };
+
+type Change = Readonly<Record<"estimate" | "low" | "high", number>>;
 
 interface Given {
   lists: CompleteLists;
   scheme: Scheme;
-  isHidden: boolean;
+  /** Taxa some of whose records are shown coarser than they are known. */
+  hidden: ReadonlySet<string>;
 }
 
-function trendOf(taxon_id: string, pair: readonly [number, number], { lists, scheme, isHidden }: Given): Trend {
-  const [from_period, to_period] = pair;
-  const timeOf = (list: number) => pair.indexOf(lists.period[list] as number);
-  const compared = comparedLists(lists, lists.taxa.get(taxon_id) ?? NOTHING, timeOf, 2, true);
-  const inPeriod = (period: number) => lists.period.filter((one) => one === period).length;
-  const told =
-    whyNoRate(compared, {
-      settings: scheme.settings,
-      pair,
-      listed: [inPeriod(from_period), inPeriod(to_period)],
-      isHidden,
-    }) || changeOf(compared);
+function trendsOf(pair: readonly [number, number], { lists, scheme, hidden }: Given): Trend[] {
+  const timeOf = lists.period.map((period) => pair.indexOf(period));
+  const listed = [0, 1].map((time) => timeOf.reduce((sum, one) => sum + (one === time ? 1 : 0), 0)) as [number, number];
+  return scheme.taxa.map(({ taxonID }) => {
+    const compared = comparedLists(lists, lists.taxa.get(taxonID) ?? NOTHING, timeOf, 2, true);
+    const rules = { settings: scheme.settings, pair, listed, isHidden: hidden.has(taxonID) };
+    return trendOf(taxonID, pair, compared, whyNoRate(compared, rules) || changeOf(compared));
+  });
+}
+
+function trendOf(
+  taxon_id: string,
+  [from_period, to_period]: readonly [number, number],
+  compared: ComparedLists,
+  told: Change | string,
+): Trend {
   const isTold = typeof told !== "string";
   return {
     taxon_id,
@@ -101,7 +107,7 @@ function trendOf(taxon_id: string, pair: readonly [number, number], { lists, sch
 }
 
 /** Change of the rate between the two times of some lists, in %, with its 95 % interval; or why there is none. */
-function changeOf(compared: ComparedLists): { estimate: number; low: number; high: number } | string {
+function changeOf(compared: ComparedLists): Change | string {
   const fitted = fitWithoutIdle(compared.outcomes);
   if (typeof fitted === "string")
     return fitted === "separated"

@@ -1,5 +1,5 @@
 import type { LogisticFit, Outcomes } from "./logistic.ts";
-import { stretchesOf, sumRows } from "./logistic-sums.ts";
+import { emptySums, stretchesOf, sumRows } from "./logistic-sums.ts";
 import { solvePositive } from "./solve-positive.ts";
 
 /** How far the effects move when a cluster is left out: `shifts` has the effects of the first cluster, then of the next. */
@@ -22,16 +22,16 @@ export interface LeftOut {
  */
 export function leaveOneOut(outcomes: Outcomes, fit: LogisticFit, cluster: Int32Array): LeftOut | undefined {
   const size = fit.effects.length;
-  const { information } = sumRows(outcomes, fit, 0, outcomes.trials.length);
+  const { information } = fit.sums;
+  const own = emptySums(size);
+  const without = new Float64Array(size * size);
   const steps: Float64Array[] = [];
   for (const { from, past } of stretchesOf(cluster, 0, outcomes.trials.length)) {
-    const own = sumRows(outcomes, fit, from, past);
+    sumRows(outcomes, fit, from, past, undefined, own);
     if (own.rows === 0) continue;
-    const step = solvePositive(
-      information.map((cell, index) => cell - (own.information[index] as number)),
-      own.score,
-      size,
-    );
+    for (let cell = 0; cell < without.length; cell += 1)
+      without[cell] = (information[cell] as number) - (own.information[cell] as number);
+    const step = solvePositive(without, own.score, size);
     if (step === null || !step.every(Number.isFinite)) return undefined;
     steps.push(step);
   }

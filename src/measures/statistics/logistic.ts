@@ -24,6 +24,9 @@ export interface Outcomes {
 export interface LogisticFit extends Effects {
   readonly logLikelihood: number;
   readonly iterations: number;
+  /** Sums over all rows at these effects, and those of each stratum. */
+  readonly sums: Sums;
+  readonly strataSums: StrataSums;
 }
 
 /** Why there is no fit: an effect has no bound, follows from the others, or was not reached. */
@@ -77,7 +80,7 @@ export function fitLogistic(outcomes: Outcomes): LogisticFit | NoFit {
     }
     isFlat = Math.abs(sums.logLikelihood - before) <= TOLERANCE * (1 + Math.abs(before));
     if (isFlat && step.every((part, index) => Math.abs(part) <= STILL * (1 + Math.abs(at.effects[index] as number))))
-      return { ...at, logLikelihood: sums.logLikelihood, iterations };
+      return { ...at, logLikelihood: sums.logLikelihood, iterations, sums, strataSums: kept };
   }
   return isFlat ? "separated" : "not converged";
 }

@@ -1,5 +1,5 @@
 import type { LogisticFit, Outcomes } from "./logistic.ts";
-import { stretchesOf, sumRows } from "./logistic-sums.ts";
+import { stretchesOf } from "./logistic-sums.ts";
 
 /** The share of trials that would succeed at one level of the factor. */
 export interface StandardRate {
@@ -21,13 +21,7 @@ export interface StandardRate {
 export function standardRates(outcomes: Outcomes, fit: LogisticFit): StandardRate[] {
   const { levels, trials, covariates } = outcomes;
   const size = fit.effects.length;
-  const strata = fit.strata.length;
-  const kept = {
-    weights: new Float64Array(strata),
-    residuals: new Float64Array(strata),
-    crossed: new Float64Array(strata * size),
-  };
-  sumRows(outcomes, fit, 0, trials.length, kept);
+  const kept = fit.strataSums;
   const times = Float64Array.from({ length: levels }, (_, level) =>
     level === 0 ? 1 : Math.exp(fit.effects[level - 1] as number),
   );
@@ -42,6 +36,7 @@ export function standardRates(outcomes: Outcomes, fit: LogisticFit): StandardRat
       const among = trials[row] as number;
       all += among;
       const own = odds[row] as number;
+      if (own === 0) continue;
       if (!Number.isFinite(own)) {
         for (let level = 0; level < levels; level += 1) rates[level] = (rates[level] as number) + among;
         continue;
