@@ -1,7 +1,7 @@
 import jStat from "jstat";
 
 /** Two-sided 95 % quantile of the standard normal distribution. */
-const Z = 1.959963984540054;
+export const NORMAL_QUANTILE = 1.959963984540054;
 
 /**
  * The exact 95 % interval of a share (Clopper & Pearson 1934, Biometrika 26:404–413): the shares that a two-sided test
@@ -31,9 +31,10 @@ export function exactInterval(found: number, of: number): [low: number, high: nu
 export function wilsonInterval(found: number, of: number): [low: number, high: number] {
   if (of === 0) return [0, 1];
   const share = found / of;
-  const shrink = 1 + (Z * Z) / of;
-  const middle = share + (Z * Z) / (2 * of);
-  const half = Z * Math.sqrt((share * (1 - share)) / of + (Z * Z) / (4 * of * of));
+  const shrink = 1 + (NORMAL_QUANTILE * NORMAL_QUANTILE) / of;
+  const middle = share + (NORMAL_QUANTILE * NORMAL_QUANTILE) / (2 * of);
+  const half =
+    NORMAL_QUANTILE * Math.sqrt((share * (1 - share)) / of + (NORMAL_QUANTILE * NORMAL_QUANTILE) / (4 * of * of));
   return [
     found === 0 ? 0 : Math.max(0, (middle - half) / shrink),
     found === of ? 1 : Math.min(1, (middle + half) / shrink),

@@ -1,5 +1,4 @@
-/** Two-sided 95 % quantile of the standard normal distribution. */
-const Z = 1.959963984540054;
+import { NORMAL_QUANTILE } from "../binomial.ts";
 
 /**
  * How often a term of surroundings was stated, in visits or in taxa on visits, with the sums over clusters that an
@@ -53,6 +52,6 @@ export function useRatio(counts: UseCounts): UseRatio {
   const squares = aa / a ** 2 + bb / b ** 2 + cc / c ** 2 + nn / n ** 2;
   const products = -ab / (a * b) - ac / (a * c) + an / (a * n) + bc / (b * c) - bn / (b * n) - cn / (c * n);
   const variance = Math.max(0, squares + 2 * products) * (clusters / (clusters - 1));
-  const reach = Z * Math.sqrt(variance);
+  const reach = NORMAL_QUANTILE * Math.sqrt(variance);
   return { ratio, low: ratio * Math.exp(-reach), high: ratio * Math.exp(reach) };
 }

@@ -120,12 +120,12 @@ export function changeWord(row: ChangeRow | null): string {
  * Squares that hold the taxon and say nothing about change.
  *
  * @returns empty where there is none
- * @example notComparable(row) // "**442 more squares cannot be compared:** too little else was recorded there in one period. They say where it is, not how it has changed."
+ * @example notComparable(row) // "**442 more squares cannot be compared:** in one period too little else was recorded there, or it has no settled record. They say where it is, not how it has changed."
  */
 export function notComparable({ not_comparable_since, not_comparable_before }: ChangeRow): Sentence {
   const number = not_comparable_since + not_comparable_before;
   if (number === 0) return "";
-  return `**${counted(number, "more square")} cannot be compared:** too little else was recorded there in one period. ${number === 1 ? "It says" : "They say"} where it was recorded, not how it has changed.`;
+  return `**${counted(number, "more square")} cannot be compared:** in one period too little else was recorded there, or it has no settled record. ${number === 1 ? "It says" : "They say"} where it was recorded, not how it has changed.`;
 }
 
 /**

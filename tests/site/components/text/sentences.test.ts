@@ -119,7 +119,7 @@ describe("changeSentence", () => {
   it("counts what cannot be compared", () => {
     expect(notComparable(ROW)).toMatch(/^\*\*442 more squares cannot be compared:\*\*/);
     expect(notComparable({ ...ROW, not_comparable_since: 1, not_comparable_before: 0 })).toContain(
-      "**1 more square cannot be compared:** too little else was recorded there in one period. It says",
+      "**1 more square cannot be compared:** in one period too little else was recorded there, or it has no settled record. It says",
     );
     expect(notComparable({ ...ROW, not_comparable_since: 0, not_comparable_before: 0 })).toBe("");
   });
