@@ -90,7 +90,7 @@ export const TRENDS_TABLES: readonly PublishedTable[] = [
     ],
     primaryKey: ["taxon_id", "method", "evidence_set", "from_period", "to_period"],
     foreignKeys: [TAXON_KEY],
-    query: `SELECT t.taxon_id, t.method, t.evidence_set, p.id AS from_period, q.id AS to_period, t.n_from, t.n_to, t.n, t.estimate, t.low, t.high, t.judged, t.reason
+    query: `SELECT t.taxon_id, t.method, t.evidence_set, p.id AS from_period, q.id AS to_period, t.n_from, t.n_to, t.n, round(t.estimate, 4) AS estimate, round(t.low, 4) AS low, round(t.high, 4) AS high, t.judged, t.reason
       FROM trends AS t JOIN periods AS p ON p.period = t.from_period JOIN periods AS q ON q.period = t.to_period`,
   },
   {
@@ -110,7 +110,7 @@ export const TRENDS_TABLES: readonly PublishedTable[] = [
     ],
     primaryKey: ["taxon_id", "method", "unit", "time"],
     foreignKeys: [TAXON_KEY],
-    query: `SELECT s.taxon_id, s.method, s.unit, CASE s.unit WHEN 'period' THEN p.id ELSE s.time::VARCHAR END AS time, s.n, s.estimate, s.low, s.high, s.provisional
+    query: `SELECT s.taxon_id, s.method, s.unit, CASE s.unit WHEN 'period' THEN p.id ELSE s.time::VARCHAR END AS time, s.n, round(s.estimate, 4) AS estimate, round(s.low, 4) AS low, round(s.high, 4) AS high, s.provisional
       FROM series AS s LEFT JOIN periods AS p ON s.unit = 'period' AND p.period = s.time`,
   },
   {
