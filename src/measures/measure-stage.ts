@@ -9,6 +9,7 @@ import type { Scheme } from "../scheme/scheme.ts";
 import type { SourceSetting } from "../scheme/settings.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import { EVIDENCE_SETS, type EvidenceSet } from "./change/evidence-sets.ts";
+import { measureLocalFrequencies } from "./change/local-frequency/measure-local-frequencies.ts";
 import { pairsOfPeriods } from "./change/pairs-of-periods.ts";
 import { tellTrends } from "./change/tell-trends.ts";
 import { COVERAGE_TABLES, measureCoverage } from "./coverage/measure-coverage.ts";
@@ -58,6 +59,8 @@ export const MEASURE_TABLES = [
   "region_names",
   "trends",
   "series",
+  "square_recording_effort",
+  "taxon_time_factors",
 ] as const;
 
 /**
@@ -97,6 +100,7 @@ export async function measure(
   await measureRange(database, territories);
   await measureRegions(database, scheme, territories);
   await tellTrends(database, scheme, sets);
+  await measureLocalFrequencies(database, scheme);
   await fillAccounting(database, unreadable);
 }
 

@@ -33,7 +33,11 @@ export async function writeDownloads(
   await fillChangeFigures(database, scheme);
   const files: DownloadEntry[] = [];
   await fillRegionFacts(database, scheme);
-  const tables = PUBLISHED_TABLES.filter(({ needs }) => needs !== "regions" || scheme.regions.length > 0);
+  const hasNeeded = {
+    regions: scheme.regions.length > 0,
+    "large group": scheme.taxa.length >= scheme.settings.change.local_frequency.minimum_taxa,
+  };
+  const tables = PUBLISHED_TABLES.filter(({ needs }) => needs === undefined || hasNeeded[needs]);
   for (const table of tables) files.push(...(await writeTable(database, table, { folder, invented })));
   files.push(await writeGeojson(database, scheme, folder));
   files.push(...(await writeSpeciesTables(database, names, { folder, invented })));

@@ -2,6 +2,7 @@
 import { ACCOUNTING_TABLES } from "./tables/accounting.ts";
 import { COVERAGE_TABLES } from "./tables/coverage.ts";
 import type { PublishedTable } from "./tables/fields.ts";
+import { LOCAL_FREQUENCY_TABLES } from "./tables/local-frequency.ts";
 import { RANGES_TABLES } from "./tables/ranges.ts";
 import { REGIONS_TABLES } from "./tables/regions.ts";
 import { SEASONS_TABLES } from "./tables/seasons.ts";
@@ -18,6 +19,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   ...SQUARES_TABLES,
   ...COVERAGE_TABLES,
   ...TRENDS_TABLES,
+  ...LOCAL_FREQUENCY_TABLES,
   ...SEASONS_TABLES,
   ...SURROUNDINGS_TABLES,
   ...RANGES_TABLES,

@@ -3,8 +3,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Database, openDatabase } from "../../../src/engine/database.ts";
-import { EVIDENCE_SETS } from "../../../src/measures/change/evidence-sets.ts";
+import { EVIDENCE_SETS, type EvidenceSet, laySet } from "../../../src/measures/change/evidence-sets.ts";
 import { readGroup, readGroupVisits } from "../../../src/measures/change/group-evidence.ts";
+import { measureLocalFrequencies } from "../../../src/measures/change/local-frequency/measure-local-frequencies.ts";
 import { tellLocalFrequency } from "../../../src/measures/change/local-frequency/tell-local-frequency.ts";
 import { tellRelativeChange } from "../../../src/measures/change/relative-change/tell-relative-change.ts";
 import type { TrendContext } from "../../../src/measures/change/trend.ts";
@@ -17,6 +18,7 @@ beforeAll(async () => {
   mkdirSync(spillFolder, { recursive: true });
   database = await openDatabase({ spillFolder, threads: 2 });
   await database.run(GROUP);
+  await laySet(database, EVIDENCE_SETS[0] as EvidenceSet);
 });
 afterAll(() => database.close());
 
@@ -30,7 +32,7 @@ const GROUP = `
   CREATE TABLE square_places AS
     SELECT 'british' AS grid, 10000 AS resolution_m, format('SK{:02}', range) AS square, (52 + 0.09 * (range % 7))::DOUBLE AS latitude,
       (-1 + 0.14 * (range // 7))::DOUBLE AS longitude FROM range(49);
-  CREATE VIEW set_evidence AS
+  CREATE VIEW evidence AS SELECT *, true AS established, false AS provisional FROM (
     SELECT v.visit, v.period, v.third, true AS present, 'british' AS grid, v.hectad, format('t{:02}', t.range) AS taxon_id
     FROM (
       SELECT (s.range * 12 + v.range)::INTEGER AS visit, format('SK{:02}', s.range) AS hectad, (v.range % 2)::INTEGER AS period,
@@ -41,20 +43,21 @@ const GROUP = `
     UNION ALL
     SELECT NULL, 0, NULL, true, 'british', 'SK00', 't02'
     UNION ALL
-    SELECT 1, 0, 15, true, 'british', 'SK00', 'agg.'`;
+    SELECT 1, 0, 15, true, 'british', 'SK00', 'agg.')`;
 
 const IDS = ["agg.", ...Array.from({ length: 12 }, (_, at) => `t${String(at).padStart(2, "0")}`)];
 
 function context(change: object): TrendContext {
   const scheme = {
     taxa: IDS.map((taxonID) => ({ taxonID })),
-    checklist: { ancestors: (id: string) => (id === "t00" || id === "t01" ? ["agg."] : []) },
+    checklist: { ancestors: (id: string) => (id === "t00" || id === "t01" ? ["agg."] : []), descendants: () => [] },
+    sensitive: [],
     settings: { periods: [{ id: "then" }, { id: "now" }], change: ChangeSettings.parse(change) },
   };
   return {
     database,
     scheme: scheme as unknown as TrendContext["scheme"],
-    set: EVIDENCE_SETS[0] as (typeof EVIDENCE_SETS)[number],
+    set: EVIDENCE_SETS[0] as EvidenceSet,
     pairs: [[0, 1]],
   };
 }
@@ -131,4 +134,20 @@ it("gives time factors by period in % of the earlier one", async () => {
     [0, 100],
     [1, 100 + (told?.estimate ?? 0)],
   ]);
+});
+
+it("leaves effort of squares and time factors, or nothing for a small group", async () => {
+  await measureLocalFrequencies(database, context(SMALL).scheme);
+  const [effort] = await database.rows(
+    "SELECT count(*) AS rows, min(benchmark_share) >= 0 AND max(benchmark_share) <= 1 AS shares, min(effort_multiplier) > 0 AS above FROM square_recording_effort",
+  );
+  expect(effort).toEqual({ rows: 98, shares: true, above: true });
+  const factors = await database.rows<{ taxon_id: string; time_factor: number; time_factor_se: number | null }>(
+    "SELECT taxon_id, time_factor, time_factor_se FROM taxon_time_factors WHERE period = 0 ORDER BY taxon_id",
+  );
+  expect(factors.map(({ taxon_id }) => taxon_id)).toEqual(IDS.slice(1));
+  expect(factors.at(-1)).toEqual({ taxon_id: "t11", time_factor: 0, time_factor_se: null });
+  await measureLocalFrequencies(database, context({}).scheme);
+  expect(await database.rows("SELECT * FROM square_recording_effort")).toEqual([]);
+  expect(await database.rows("SELECT * FROM taxon_time_factors")).toEqual([]);
 });
