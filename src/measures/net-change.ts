@@ -11,14 +11,18 @@ export interface ComparedSquares {
  * The 95 % interval of the net change in squares, gained minus lost, given how many squares changed at all: the exact
  * interval of the share gained among them (Clopper–Pearson), carried over to squares, and no lower than the loss of all
  * that were held. It leaves 0 out exactly where the exact test of McNemar is below 5 %. It speaks of chance among the
- * comparable squares only, not of recording effort within them; and where nothing changed it has nothing to speak of,
- * which the interval of turnover does not hide.
+ * comparable squares only, not of recording effort within them. Where nothing changed it reaches as far as the exact upper
+ * limit of none among those compared, n·(1 − 0.025^(1/n)) squares either way.
  *
- * @returns [low, high] in squares, not rounded; [0, 0] where nothing changed
+ * @returns [low, high] in squares, not rounded; [0, 0] without a square compared
  * @example netChangeInterval({ retained: 40, gained: 25, lost: 12 }).map((end) => end.toFixed(3)) // => ["0.159", "23.670"]
  */
 export function netChangeInterval({ retained, gained, lost }: ComparedSquares): [low: number, high: number] {
   const changed = gained + lost;
+  if (changed === 0) {
+    const reach = retained * exactInterval(0, retained)[1];
+    return [-Math.min(reach, retained) + 0, reach];
+  }
   const [low, high] = exactInterval(gained, changed);
   return [Math.max(-(retained + lost), changed * (2 * low - 1)) + 0, changed * (2 * high - 1) + 0];
 }

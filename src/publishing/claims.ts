@@ -1,11 +1,14 @@
 import { type KnownTruthRow, type MethodClaim, TARGETS, type TrendMethod } from "./contracts.ts";
 
-/** Which methods claim to correct for recording. The squares compared never did. */
-const CLAIMS: Readonly<Record<TrendMethod, boolean>> = {
-  squares_compared: false,
-  relative_change: true,
-  local_frequency: true,
-  reporting_rate: true,
+/**
+ * What each method sets out to claim. The squares compared never claimed a correction. The relative index calls at most
+ * one in twenty of a group whatever happens, so that no table can bear out a claim of it: it ranks.
+ */
+const CLAIMS: Readonly<Record<TrendMethod, "none" | "rank" | "corrects">> = {
+  squares_compared: "none",
+  relative_change: "rank",
+  local_frequency: "corrects",
+  reporting_rate: "corrects",
 };
 
 /**
@@ -15,11 +18,12 @@ const CLAIMS: Readonly<Record<TrendMethod, boolean>> = {
  * nothing. Shares are taken as they are, without allowance for the chance among seeds.
  *
  * @returns one claim a method, with the first target missed in words
- * @example claimsOf([]).map(({ claim }) => claim) // => ["none", "untested", "untested", "untested"]
+ * @example claimsOf([]).map(({ claim }) => claim) // => ["none", "rank", "untested", "untested"]
  */
 export function claimsOf(rows: readonly KnownTruthRow[]): MethodClaim[] {
   return (Object.keys(CLAIMS) as TrendMethod[]).map((method) => {
-    if (!CLAIMS[method]) return { method, claim: "none", reason: "" };
+    const claim = CLAIMS[method];
+    if (claim !== "corrects") return { method, claim, reason: "" };
     const own = rows.filter((row) => row.method === method && row.judged > 0);
     if (!own.some(isUnchanging)) return { method, claim: "untested", reason: "" };
     const reason = own.map(missed).find((words) => words !== "") ?? "";

@@ -33,7 +33,7 @@ export const SeasonSettings = z.strictObject({
 
 const RelativeChangeSettings = z.strictObject({
   minimum_taxa: atLeast(4)
-    .default(30)
+    .default(40)
     .describe("taxa with enough squares below which the group is too small for an index relative to it"),
   minimum_squares: atLeast(1)
     .default(5)

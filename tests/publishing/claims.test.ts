@@ -47,8 +47,10 @@ describe("claimsOf", () => {
     expect(claim({ by_change: CHANGED })?.claim).toBe("untested");
   });
   it("claims nothing untested, of no species, or for squares that are only compared", () => {
-    expect(claimsOf([]).map(({ claim: kept }) => kept)).toEqual(["none", "untested", "untested", "untested"]);
+    expect(claimsOf([]).map(({ claim: kept }) => kept)).toEqual(["none", "rank", "untested", "untested"]);
     expect(claim({ judged: 0, called: null, coverage: null })?.claim).toBe("untested");
     expect(claimsOf([{ ...ROW, method: "squares_compared", called: 0 }])[0]?.claim).toBe("none");
+    // It calls at most one in twenty of a group by construction: the table cannot bear out a claim.
+    expect(claimsOf([{ ...ROW, method: "relative_change", called: 0.03 }])[1]?.claim).toBe("rank");
   });
 });

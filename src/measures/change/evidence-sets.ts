@@ -11,14 +11,15 @@ export interface EvidenceSet {
 
 const SETTLED = "established AND NOT provisional";
 
-/** The sets, the first of which the headline figures are made from. A visit without a list is in all but the last. */
+/** The sets, the first of which the headline figures are made from. A visit without a list is in all but the last. A
+ * record shown coarser makes a visit of its own, whose length tells nothing: it is in the set without short lists. */
 export const EVIDENCE_SETS: readonly EvidenceSet[] = [
   { id: "main", label: "all records, provisional years left out", where: SETTLED },
   { id: "with_provisional_years", label: "provisional years too", where: "established" },
   {
     id: "without_single_species_lists",
     label: "without visits that named one species",
-    where: `${SETTLED} AND coalesce(list_length <> 1, true)`,
+    where: `${SETTLED} AND (generalised OR coalesce(list_length <> 1, true))`,
   },
   { id: "without_targeted", label: "without surveys for one species", where: `${SETTLED} AND class <> 'targeted'` },
   { id: "without_mass_events", label: "without mass events", where: `${SETTLED} AND class <> 'mass_event'` },

@@ -53,13 +53,15 @@ export async function tellTrends(
 ): Promise<void> {
   const pairs = pairsOfPeriods(scheme);
   const hidden = hiddenTaxa(scheme);
+  const reasonOf = (taxon: string, set: EvidenceSet) =>
+    hidden.get(taxon) ?? (set.id === "complete_lists" ? listlessReason(scheme, taxon) : undefined);
   const trends: Trend[][] = [];
   const series: SeriesPoint[][] = [];
   for (const set of pairs.length === 0 ? [] : sets) {
     await laySet(database, set);
     for (const method of METHODS) {
       const told = await method({ database, scheme, set, pairs });
-      trends.push(told.trends.map((trend) => silenced(trend, hidden.get(trend.taxon_id))));
+      trends.push(told.trends.map((trend) => silenced(trend, reasonOf(trend.taxon_id, set))));
       if (set === sets[0]) series.push(told.series.filter(({ taxon_id }) => !hidden.has(taxon_id)));
     }
   }
@@ -71,6 +73,12 @@ export async function tellTrends(
 function hiddenTaxa(scheme: Scheme): Map<string, string> {
   const reason = (id: string) => hiddenAt({ resolution_m: 10_000, territory: "all" }, generalisationsOf(scheme, id));
   return new Map(scheme.taxa.map(({ taxonID }) => [taxonID, reason(taxonID)] as const).filter(([, why]) => why !== ""));
+}
+
+/** Why nothing can be told of a taxon from complete lists alone: records shown coarser are part of no list here. */
+function listlessReason(scheme: Scheme, taxonId: string): string | undefined {
+  const coarser = generalisationsOf(scheme, taxonId).length > 0;
+  return coarser ? "its records are shown coarser than they are known, and are part of no list here" : undefined;
 }
 
 /** A trend of hidden places is none, whatever the method made of what is left. */

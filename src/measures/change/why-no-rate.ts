@@ -20,7 +20,7 @@ export function whyNoRate(
   { lists, found, allSquares }: Pick<ComparedLists, "lists" | "found" | "allSquares">,
   { settings, pair, listed, isHidden }: Rules,
 ): string {
-  if (isHidden) return "its records are shown coarser than they are, so that its lists are not complete here";
+  if (isHidden) return "its records are shown coarser than they are known, so that its lists are not complete here";
   const { minimum_visits, minimum_detections, minimum_squares } = settings.change.reporting_rate;
   const years = pair.map((period) => yearsOf(settings.periods[period]));
   const none = listed.indexOf(0);

@@ -38,7 +38,9 @@ export type KnownTruthRow = z.infer<typeof KnownTruthRow>;
 /** Whether a method's claim to correct for recording stands, derived from the rows. */
 export const MethodClaim = z.strictObject({
   method: z.string(),
-  claim: z.enum(["none", "untested", "kept", "withdrawn"]).describe("none: the method claims no correction"),
+  claim: z
+    .enum(["none", "rank", "untested", "kept", "withdrawn"])
+    .describe("none: the method claims no correction; rank: it ranks a group, of which it calls few by construction"),
   reason: z.string().describe("empty, or the first target it missed, in words"),
 });
 export type MethodClaim = z.infer<typeof MethodClaim>;

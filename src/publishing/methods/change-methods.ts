@@ -21,7 +21,7 @@ export function changeStatements(
 ): Statement[] {
   const { settings } = scheme;
   if (settings.periods.length === 1) return [];
-  const claim = (method: string) => claimSentence(claims.find((row) => row.method === method) ?? claimsOf([])[1]);
+  const claim = (method: string) => claimSentence(claims.find((row) => row.method === method) ?? claimsOf([])[2]);
   return [
     ...section(
       "Change",
@@ -54,6 +54,8 @@ function claimSentence(claim: MethodClaim | undefined): string {
       return 'It claims to correct for recording, which the <a href="#known-truth">known truth</a> bears out.';
     case "withdrawn":
       return `It does <b>not</b> claim to correct for recording: where the <a href="#known-truth">truth is known</a>, ${claim.reason}.`;
+    case "rank":
+      return 'It ranks the species of the group and claims no correction: at most one in twenty can stand out, whatever happens, as the <a href="#known-truth">known truth</a> shows.';
     case "untested":
       return "Its correction for recording is untested, and nothing is claimed of it.";
     default:

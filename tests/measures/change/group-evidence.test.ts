@@ -32,7 +32,7 @@ const GROUP = `
   CREATE TABLE square_places AS
     SELECT 'british' AS grid, 10000 AS resolution_m, format('SK{:02}', range) AS square, (52 + 0.09 * (range % 7))::DOUBLE AS latitude,
       (-1 + 0.14 * (range // 7))::DOUBLE AS longitude FROM range(49);
-  CREATE VIEW evidence AS SELECT *, true AS established, false AS provisional FROM (
+  CREATE VIEW evidence AS SELECT *, true AS established, false AS provisional, false AS generalised FROM (
     SELECT v.visit, v.period, v.third, true AS present, 'british' AS grid, v.hectad, format('t{:02}', t.range) AS taxon_id
     FROM (
       SELECT (s.range * 12 + v.range)::INTEGER AS visit, format('SK{:02}', s.range) AS hectad, (v.range % 2)::INTEGER AS period,
@@ -94,7 +94,7 @@ describe.each([
   [
     "relative_change",
     tellRelativeChange,
-    "group too small: 11 taxa with 5 squares or more in the earlier period, 30 are needed",
+    "group too small: 11 taxa with 5 squares or more in the earlier period, 40 are needed",
   ],
   ["local_frequency", tellLocalFrequency, "group too small: 12 taxa, 50 are needed"],
 ] as const)("%s", (method, tell, tooSmall) => {

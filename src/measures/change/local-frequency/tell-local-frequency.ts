@@ -61,8 +61,16 @@ async function changesOfGroup(
       `too few benchmark taxa: ${benchmarks.toFixed(1)} a square in the mean, ${minimums.minimum_benchmarks} are needed`;
   const visits = await readGroupVisits(database, presence);
   const sizes = { squares: presence.squares.length, taxa: presence.taxa.length };
-  return (pair) =>
-    changeAtEqualEffort(local.frequencies, visits, pair, { ...sizes, minimumSquares: minimums.minimum_squares });
+  const fewest = Math.ceil(minimums.minimum_taxa / 2);
+  return (pair) => {
+    const told = changeAtEqualEffort(local.frequencies, visits, pair, {
+      ...sizes,
+      minimumSquares: minimums.minimum_squares,
+    });
+    const known = told.changes.filter(({ change }) => change !== null).length;
+    // Each is set against their mean: of a handful the mean would be mostly the taxon itself.
+    return known < fewest ? `too few taxa with squares enough at equal effort: ${known}, ${fewest} are needed` : told;
+  };
 }
 
 function meanBenchmarks({ benchmarks }: LocalFrequencies, squares: number): number {

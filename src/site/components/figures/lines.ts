@@ -70,6 +70,7 @@ export interface Line extends MethodWords {
 /** Words for each state of a claim. */
 const CORRECTIONS: Readonly<Record<MethodClaim["claim"], string>> = {
   none: "not corrected for recording",
+  rank: "ranks the group, claims no correction",
   untested: "its correction for recording is untested",
   kept: "corrected for recording",
   withdrawn: "its correction for recording failed its test",

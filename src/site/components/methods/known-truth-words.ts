@@ -58,6 +58,8 @@ export function claimWords({ claim, reason }: Pick<MethodClaim, "claim" | "reaso
   switch (claim) {
     case "none":
       return "claims no correction for recording";
+    case "rank":
+      return "ranks the species of a group, of which at most one in twenty can stand out; claims no correction for recording";
     case "untested":
       return "untested, so that it claims no correction for recording";
     case "kept":
