@@ -35,6 +35,7 @@ export async function writeDownloads(
   await fillRegionFacts(database, scheme);
   const hasNeeded = {
     regions: scheme.regions.length > 0,
+    surroundings: scheme.settings.surroundings.kinds.length > 0,
     "large group": scheme.taxa.length >= scheme.settings.change.local_frequency.minimum_taxa,
   };
   const tables = PUBLISHED_TABLES.filter(({ needs }) => needs === undefined || hasNeeded[needs]);

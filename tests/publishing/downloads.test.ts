@@ -68,6 +68,15 @@ beforeAll(async () => {
   });
   const features = [region("=1+1", -11, -4), region("East", -4, 3)];
   writeFileSync(join(folder, "scheme/regions.geojson"), JSON.stringify({ type: "FeatureCollection", features }));
+  // A habitat on every walk, so that the table of their use is written too.
+  const settings = join(folder, "scheme/atlas.yaml");
+  const heath = "{ id: heath, label: Heath, words: [heath] }";
+  writeFileSync(
+    settings,
+    `${readFileSync(settings, "utf8").replace("id: walks,", "id: walks, constants: { habitat: heath },")}
+surroundings: { kinds: [{ id: habitat, label: Habitat, field: habitat, terms: [${heath}] }] }
+`,
+  );
   const { published } = await runScheme(join(folder, "scheme"), folder);
   data = join(published, "data/2021.1");
 });
@@ -121,7 +130,9 @@ const MAY_BE_EMPTY = [
   ...["net_percent", "interval_low", "interval_high", "turnover", "turnover_low", "turnover_high"],
   ...["day_10", "day_25", "day_50", "day_75", "day_90", "median_low", "median_high"],
   ...["share", "share_low", "share_high", "shift"],
-  ...["estimate", "low", "high", "reason"],
+  ...["estimate", "low", "high", "reason", "ratio", "ratio_low", "ratio_high"],
+  ...["expected", "completeness", "sample_coverage"],
+  ...["expected_without_single_records", "completeness_without_single_records"],
   ...["occupancy_km2", "occupancy_below_km2", "occupancy_reason", "extent_km2", "extent_below_km2", "extent_reason"],
   ...["code", "region_territory"],
 ];

@@ -16,7 +16,7 @@ export interface PublishedTable {
   /** Gives the fields in order, rows in any; `invented` is added by the writer. */
   query: string;
   /** What a scheme must have for the table to be written; nothing where not given. */
-  needs?: "regions" | "large group";
+  needs?: "regions" | "surroundings" | "large group";
   /** Order of the rows, as SQL; by all fields where not given. */
   order?: string;
 }

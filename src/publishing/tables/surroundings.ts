@@ -22,6 +22,7 @@ export const SURROUNDINGS_TABLES: readonly PublishedTable[] = [
       yes("judged", "whether enough was stated for the ratio to be given"),
       text("reason", "why it is not"),
     ],
+    needs: "surroundings",
     primaryKey: ["taxon_id", "caste", "kind", "term"],
     foreignKeys: [TAXON_KEY],
     query:
