@@ -19,7 +19,6 @@ export interface Performance {
   /** The scenario in words. */
   readonly label: string;
   readonly method: ToldBy;
-  readonly claim: string;
   readonly estimand: string;
   /** Species of all seeds, and those of them the method spoke of. */
   readonly species: number;
@@ -58,7 +57,7 @@ export function summarise(results: readonly TrialResult[]): Performance[] {
 }
 
 function performanceOf(scenario: string, method: ToldBy, bySeed: readonly Verdict[][]): Performance {
-  const { claim, of, truth } = ESTIMANDS[method];
+  const { of, truth } = ESTIMANDS[method];
   const all = bySeed.flat();
   const judged = all.filter(isJudged);
   const estimates = judged.flatMap(({ estimate }) => (estimate === null ? [] : [estimate]));
@@ -71,7 +70,6 @@ function performanceOf(scenario: string, method: ToldBy, bySeed: readonly Verdic
     scenario,
     label: labelOf(scenario),
     method,
-    claim,
     estimand: of,
     species: all.length,
     judged: judged.length,
