@@ -111,7 +111,7 @@ export function measureInputs({ settings, taxa, landSquares, sensitive, regions 
     coverage,
     season,
     change,
-    surroundings,
+    { ...surroundings, kinds: surroundings.kinds.map(({ id, field }) => [id, field]) },
     sources.map(({ id, kind, aim, target, mass_event }) => [id, kind, aim, target, mass_event]),
     taxa.map(({ taxonID, within }) => [taxonID, within]),
     landSquares,
