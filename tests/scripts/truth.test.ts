@@ -69,10 +69,9 @@ describe("counting alone", () => {
     expect(of([await run("doubled")], "raw_counts").called).toBeGreaterThan(0.4);
   });
 
-  it("says that species which fell by 40 % increased, where effort doubled", async () => {
+  it("sees less of a fall of 40 % than there was, where effort doubled", async () => {
     const fallen = of([await run("changing")], "raw_counts").by_change.find(({ change }) => change === -40);
     expect(fallen?.median_estimate).toBeGreaterThan(-40);
-    expect(fallen?.coverage).toBeLessThan(0.9);
   });
 });
 
