@@ -21,10 +21,15 @@ export interface PublishedTable {
   order?: string;
 }
 
+/** A column of text. @example text("grid", "grid system").type // => "string" */
 export const text = (name: string, description: string): Field => ({ name, type: "string", description });
+/** A column of whole numbers. @example whole("visits", "visits").type // => "integer" */
 export const whole = (name: string, description: string): Field => ({ name, type: "integer", description });
+/** A column of numbers. @example number("low", "lower end").type // => "number" */
 export const number = (name: string, description: string): Field => ({ name, type: "number", description });
+/** A column of calendar years. @example year("first_year", "earliest year").type // => "year" */
 export const year = (name: string, description: string): Field => ({ name, type: "year", description });
+/** A column of true and false. @example yes("judged", "whether it speaks").type // => "boolean" */
 export const yes = (name: string, description: string): Field => ({ name, type: "boolean", description });
 
 export const TAXON = text("taxon_id", "identifier of the taxon in the scheme's checklist");
@@ -37,5 +42,7 @@ export const SQUARE = [
 export const PERIOD = text("period", "identifier of the period; outside for records inside no period");
 export const TAXON_KEY = { fields: ["taxon_id"], table: "taxa", to: ["taxon_id"] };
 export const SQUARE_KEY = { fields: ["grid", "square"], table: "squares", to: ["grid", "square"] };
+/** A period by its id, `outside` for none, as SQL. @example periodId("period") // => "coalesce(p.id, 'outside') AS period" */
 export const periodId = (column: string) => `coalesce(p.id, 'outside') AS ${column}`;
+/** Joins the period of a table's row, as SQL. @example ofPeriod("t") // => "LEFT JOIN periods AS p ON p.period = t.period" */
 export const ofPeriod = (table: string) => `LEFT JOIN periods AS p ON p.period = ${table}.period`;
