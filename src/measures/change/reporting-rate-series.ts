@@ -78,13 +78,9 @@ function ratesOf(all: CompleteLists, own: OnLists, { times, timeOf, fewest, rule
     return found > 0 && found < (everything.lists[index] as number);
   };
   const between = enough.filter(isBetween);
-  const fitted = fittedRates(
-    between,
-    between.length === times.length
-      ? everything
-      : comparedLists(all, own, numbered(timeOf, between), between.length, false),
-    weights,
-  );
+  const compare = (of: readonly number[]) =>
+    of.length === times.length ? everything : comparedLists(all, own, numbered(timeOf, of), of.length, false);
+  const fitted = fittedRates(between, compare, weights);
   const rates = times.map((time, index): Rate => {
     const n = everything.lists[index] as number;
     const squares = everything.squares[index] as number;
@@ -96,14 +92,27 @@ function ratesOf(all: CompleteLists, own: OnLists, { times, timeOf, fewest, rule
   return { rates, weights: fitted.weights };
 }
 
+/** The times but for the one at which the fewest lists name the taxon, the first of several. */
+function withoutScarcest(times: readonly number[], { found }: ComparedLists): number[] {
+  const scarcest = times.reduce((least, _, at) => ((found[at] as number) < (found[least] as number) ? at : least), 0);
+  return times.filter((_, at) => at !== scarcest);
+}
+
 /** Rates with their 95 % intervals, symmetric in the log-odds, of times at which some lists name the taxon and some do not. */
-function fittedRates(times: readonly number[], compared: ComparedLists, weights: readonly number[] | null) {
+function fittedRates(
+  times: readonly number[],
+  compare: (times: readonly number[]) => ComparedLists,
+  weights: readonly number[] | null,
+): { rates: Map<number, Pick<Rate, "estimate" | "low" | "high">>; weights: readonly number[] | null } {
   const rates = new Map<number, Pick<Rate, "estimate" | "low" | "high">>();
   const silent = { rates, weights: null };
   if (times.length < 2) return silent;
+  const compared = compare(times);
   const { covariates } = compared.outcomes;
   const weighed = weights === null ? covariates : [weighedTogether(covariates, weights)];
   const fitted = fitWithoutIdle({ ...compared.outcomes, covariates: weighed });
+  // A single find in a square where nothing else is found gives its time an effect without bound: told by how few they are.
+  if (fitted === "separated") return fittedRates(withoutScarcest(times, compared), compare, weights);
   if (typeof fitted === "string") return silent;
   const { outcomes, fit } = fitted;
   const left = leaveOneOut(outcomes, fit, outcomes.stratum as Int32Array);

@@ -169,6 +169,25 @@ describe("a list that says it is not complete, or was no list", () => {
   });
 });
 
+describe("a newcomer with a stray find before", () => {
+  // One in four lists name it from 2003 on; the stray is in a square that nobody visited since. Its year has an effect without
+  // bound, since nothing ties that square to other years, and the rest is as it would be without it.
+  const newcomer = lists((square, year) => {
+    if (square === 24) return year > 1993 ? [] : year === 1993 ? oneInFour : ["c", "c", "c", "c"];
+    return year < 2003 ? ["c", "c", "c", "c"] : oneInFour;
+  });
+
+  it("is silent for the year of the stray alone", async () => {
+    await measureRows(database, newcomer, RULES);
+    const years = await points("a", "year");
+    expect(years.filter(({ estimate }) => estimate === null).map(({ time: year }) => year)).toEqual([1993]);
+    // A balanced design: the rate is the share itself, over the squares in which it was ever recorded.
+    for (const { time: year, estimate } of years.filter(({ time: of }) => of >= 2003))
+      expect([year, estimate]).toEqual([year, expect.closeTo(25, 4)]);
+    expect(years.find(({ time: year }) => year === 1994)?.estimate).toBe(0);
+  });
+});
+
 describe("silence", () => {
   it("says in which years no list is declared complete", async () => {
     const records = lists(() => oneInFour).map((row) => ({
