@@ -1,4 +1,5 @@
 import { type Database, sqlBeside } from "../engine/database.ts";
+import { fillRows } from "../engine/fill-rows.ts";
 import type { Grid } from "../grids/grid.ts";
 import { isRefusal } from "../grids/grid.ts";
 import { centreOf } from "../grids/squares.ts";
@@ -171,6 +172,19 @@ async function fillColumns(
   filler.done();
 }
 
+const PLACE_COLUMNS = {
+  territory: "text",
+  grid: "text",
+  resolution_m: "integer",
+  square: "text",
+  crs: "text",
+  easting: "integer",
+  northing: "integer",
+  latitude: "double",
+  longitude: "double",
+  on_land: "boolean",
+} as const;
+
 /** Every square with records, and every land hectad, with corner and centre: code in, geometry out, once a square. */
 async function fillSquarePlaces(
   database: Database,
@@ -213,32 +227,7 @@ async function fillSquarePlaces(
       },
     ];
   });
-  const column = <Name extends keyof (typeof rows)[number]>(name: Name) => rows.map((row) => row[name]);
-  const filler = await database.fill("square_places", {
-    territory: "text",
-    grid: "text",
-    resolution_m: "integer",
-    square: "text",
-    crs: "text",
-    easting: "integer",
-    northing: "integer",
-    latitude: "double",
-    longitude: "double",
-    on_land: "boolean",
-  });
-  filler.add({
-    territory: column("territory"),
-    grid: column("grid"),
-    resolution_m: column("resolution_m"),
-    square: column("square"),
-    crs: column("crs"),
-    easting: column("easting"),
-    northing: column("northing"),
-    latitude: column("latitude"),
-    longitude: column("longitude"),
-    on_land: column("on_land"),
-  });
-  filler.done();
+  await fillRows(database, "square_places", PLACE_COLUMNS, rows);
 }
 
 /** The accounting: records by source, status and reason, with the rows no reader could read. */
@@ -246,25 +235,16 @@ async function fillAccounting(database: Database, unreadable: ReadonlyMap<string
   const counted = await database.rows<{ source: string; status: string; reason: string; records: number }>(
     "SELECT source, status, reason, count(*) AS records FROM records GROUP BY ALL ORDER BY ALL",
   );
-  const rows = [
-    ...counted,
-    ...[...unreadable]
-      .filter(([, records]) => records > 0)
-      .map(([source, records]) => ({ source, status: "not used", reason: "unreadable_row", records })),
-  ];
-  const filler = await database.fill("accounting", {
+  const missed = [...unreadable]
+    .filter(([, records]) => records > 0)
+    .map(([source, records]) => ({ source, status: "not used", reason: "unreadable_row", records }));
+  const columns = {
     source: "text",
     status: "text",
     reason: "text",
     reason_in_words: "text",
     records: "integer",
-  });
-  filler.add({
-    source: rows.map(({ source }) => source),
-    status: rows.map(({ status }) => status),
-    reason: rows.map(({ reason }) => reason),
-    reason_in_words: rows.map(({ reason }) => reasonInWords(reason)),
-    records: rows.map(({ records }) => records),
-  });
-  filler.done();
+  } as const;
+  const rows = [...counted, ...missed].map((row) => ({ ...row, reason_in_words: reasonInWords(row.reason) }));
+  await fillRows(database, "accounting", columns, rows);
 }

@@ -1,4 +1,5 @@
 import type { ColumnType, Database } from "../../engine/database.ts";
+import { fillRows } from "../../engine/fill-rows.ts";
 import { generalisationsOf, hiddenAt } from "../../scheme/generalisations.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { EVIDENCE_SETS, type EvidenceSet, laySet } from "./evidence-sets.ts";
@@ -84,16 +85,4 @@ function listlessReason(scheme: Scheme, taxonId: string): string | undefined {
 /** A trend of hidden places is none, whatever the method made of what is left. */
 function silenced(trend: Trend, reason: string | undefined): Trend {
   return reason === undefined ? trend : { ...trend, estimate: null, low: null, high: null, judged: false, reason };
-}
-
-async function fillRows<Row extends object>(
-  database: Database,
-  table: string,
-  columns: Readonly<Record<keyof Row & string, ColumnType>>,
-  rows: readonly Row[],
-): Promise<void> {
-  const filler = await database.fill(table, columns);
-  const names = Object.keys(columns) as (keyof Row & string)[];
-  filler.add(Object.fromEntries(names.map((name) => [name, rows.map((row) => row[name] as string | number | null)])));
-  filler.done();
 }

@@ -1,4 +1,5 @@
 import { type ColumnType, type Database, sqlBeside } from "../../engine/database.ts";
+import { fillRows } from "../../engine/fill-rows.ts";
 import type { PlacingTerritory } from "../../records/place.ts";
 import { extentOfOccurrence, type PlacedPosition } from "./extent-of-occurrence.ts";
 import { type RangeCounts, rangeFigures } from "./range-figures.ts";
@@ -45,11 +46,7 @@ export async function measureRange(database: Database, territories: readonly Pla
   const polygons = await polygonAreas(database, territories);
   const counts = await database.rows<CountRow>("SELECT * FROM range_counts ORDER BY scope");
   const rows = counts.map((row) => ({ ...row, ...rangeFigures(row, polygons.get(row.scope) ?? null) }));
-  const filler = await database.fill("ranges", COLUMNS);
-  filler.add(
-    Object.fromEntries(Object.keys(COLUMNS).map((name) => [name, rows.map((row) => row[name as keyof typeof row])])),
-  );
-  filler.done();
+  await fillRows(database, "ranges", COLUMNS, rows);
 }
 
 /** Area of the convex polygon of every taxon, unit and period; null where its squares do not fit one plane. */

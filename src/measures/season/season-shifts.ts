@@ -1,4 +1,5 @@
 import type { ColumnType, Database } from "../../engine/database.ts";
+import { fillRows } from "../../engine/fill-rows.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { type SettledRow, type Shift, silentShift } from "./shift.ts";
 import { shiftAsRecorded } from "./shift-as-recorded.ts";
@@ -57,10 +58,7 @@ export async function fillSeasonShifts(database: Database, scheme: Scheme): Prom
       ]);
     }
   }
-  const filler = await database.fill("season_shifts", COLUMNS);
-  const names = Object.keys(COLUMNS) as (keyof ShiftRow)[];
-  filler.add(Object.fromEntries(names.map((name) => [name, rows.map((row) => row[name])])));
-  filler.done();
+  await fillRows(database, "season_shifts", COLUMNS, rows);
 }
 
 /** Why castes together cannot be told: castes are about at different times, and what states none may be of any. */

@@ -1,4 +1,5 @@
 import { type Database, sqlBeside } from "../../engine/database.ts";
+import { fillRows } from "../../engine/fill-rows.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
 import { type UseCounts, useRatio } from "./use-ratio.ts";
 
@@ -11,12 +12,12 @@ type CountRow = UseCounts & { taxon_id: string; caste: string; kind: string; ter
  * look where flowers are, and write down the habitat when it is worth writing.
  */
 export async function measureUse(database: Database, { settings: { surroundings } }: Scheme): Promise<void> {
-  const kinds = await database.fill("surrounding_kinds", { kind: "text", of_visit: "boolean" });
-  kinds.add({
-    kind: surroundings.kinds.map(({ id }) => id),
-    of_visit: surroundings.kinds.map(({ field }) => field === "habitat"),
-  });
-  kinds.done();
+  await fillRows(
+    database,
+    "surrounding_kinds",
+    { kind: "text", of_visit: "boolean" },
+    surroundings.kinds.map(({ id, field }) => ({ kind: id, of_visit: field === "habitat" })),
+  );
   await database.run(sqlBeside(import.meta.url, "use-counts.sql"));
   const counted = await database.rows<CountRow>("SELECT * FROM use_counts ORDER BY taxon_id, caste, kind, term");
   const rows = counted.map((row) => {
@@ -25,6 +26,7 @@ export async function measureUse(database: Database, { settings: { surroundings 
     const judged = reason === "";
     return {
       ...row,
+      ...{ n_taxon_term: row.a, n_term: row.b, n_taxon: row.c, n_all: row.n },
       ratio: judged ? ratio : null,
       low: judged ? low : null,
       high: judged && Number.isFinite(high) ? high : null,
@@ -32,38 +34,16 @@ export async function measureUse(database: Database, { settings: { surroundings 
       reason,
     };
   });
-  const column = <Name extends keyof (typeof rows)[number]>(name: Name) => rows.map((row) => row[name]);
-  const filler = await database.fill("surroundings_use", {
-    taxon_id: "text",
-    caste: "text",
-    kind: "text",
-    term: "text",
-    n_taxon_term: "integer",
-    n_term: "integer",
-    n_taxon: "integer",
-    n_all: "integer",
-    ratio: "double",
-    low: "double",
-    high: "double",
-    judged: "boolean",
-    reason: "text",
-  });
-  filler.add({
-    taxon_id: column("taxon_id"),
-    caste: column("caste"),
-    kind: column("kind"),
-    term: column("term"),
-    n_taxon_term: column("a"),
-    n_term: column("b"),
-    n_taxon: column("c"),
-    n_all: column("n"),
-    ratio: column("ratio"),
-    low: column("low"),
-    high: column("high"),
-    judged: column("judged"),
-    reason: column("reason"),
-  });
-  filler.done();
+  await fillRows(
+    database,
+    "surroundings_use",
+    {
+      ...{ taxon_id: "text", caste: "text", kind: "text", term: "text" },
+      ...{ n_taxon_term: "integer", n_term: "integer", n_taxon: "integer", n_all: "integer" },
+      ...{ ratio: "double", low: "double", high: "double", judged: "boolean", reason: "text" },
+    },
+    rows,
+  );
 }
 
 function silence({ b, c, clusters }: CountRow, rules: Scheme["settings"]["surroundings"]): string {

@@ -1,0 +1,19 @@
+import type { ColumnType, Database } from "./database.ts";
+
+/**
+ * Makes a table of rows that are worked out in TypeScript: of each row the fields that the columns name.
+ *
+ * @param columns name and type of each column, in their order
+ * @example await fillRows(database, "pairs", { from: "integer", to: "integer" }, [{ from: 0, to: 1 }]) // SELECT count(*) FROM pairs gives 1
+ */
+export async function fillRows<Name extends string>(
+  database: Database,
+  table: string,
+  columns: Readonly<Record<Name, ColumnType>>,
+  rows: readonly Readonly<Record<NoInfer<Name>, string | number | boolean | null>>[],
+): Promise<void> {
+  const filler = await database.fill(table, columns);
+  const names = Object.keys(columns) as Name[];
+  filler.add(Object.fromEntries(names.map((name) => [name, rows.map((row) => row[name])])));
+  filler.done();
+}
