@@ -17,3 +17,20 @@ export async function fillRows<Name extends string>(
   filler.add(Object.fromEntries(names.map((name) => [name, rows.map((row) => row[name])])));
   filler.done();
 }
+
+/**
+ * Makes a table of columns that are at hand as such.
+ *
+ * @param columns values of each column of `types`, all of one length
+ * @example await fillColumns(database, "latest", { period: "integer" }, { period: [1] }) // SELECT count(*) FROM latest gives 1
+ */
+export async function fillColumns<Name extends string>(
+  database: Database,
+  table: string,
+  types: Readonly<Record<Name, ColumnType>>,
+  columns: Readonly<Record<NoInfer<Name>, (string | number | boolean | null)[]>>,
+): Promise<void> {
+  const filler = await database.fill(table, types);
+  filler.add(columns);
+  filler.done();
+}

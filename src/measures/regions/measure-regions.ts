@@ -1,4 +1,5 @@
-import { type ColumnType, type Database, sqlBeside } from "../../engine/database.ts";
+import { type Database, sqlBeside } from "../../engine/database.ts";
+import { fillColumns } from "../../engine/fill-rows.ts";
 import type { PlacingTerritory } from "../../records/place.ts";
 import type { Region, RegionField } from "../../scheme/regions-file.ts";
 import type { Scheme } from "../../scheme/scheme.ts";
@@ -43,8 +44,8 @@ async function fillLayers(database: Database, layers: Layers): Promise<void> {
   const ids = layers.flatMap(([field, regions]) =>
     [...new Set(regions.map(({ id }) => id)), NOT_ASSIGNED].map((id) => [field, id] as const),
   );
-  await fill(database, "region_layers", { field: "text" }, { field: layers.map(([field]) => field) });
-  await fill(
+  await fillColumns(database, "region_layers", { field: "text" }, { field: layers.map(([field]) => field) });
+  await fillColumns(
     database,
     "all_regions",
     { field: "text", region_id: "text" },
@@ -72,7 +73,7 @@ async function fillSquares(
       return own.length === 0 ? [] : [{ field, grid, square, own }];
     });
   });
-  await fill(
+  await fillColumns(
     database,
     "square_regions",
     { field: "text", grid: "text", square: "text", regions: "integer", region_id: "text" },
@@ -85,7 +86,7 @@ async function fillSquares(
     },
   );
   const each = found.flatMap(({ own, ...square }) => own.map((region_id) => ({ ...square, region_id })));
-  await fill(
+  await fillColumns(
     database,
     "regions_touched",
     { field: "text", grid: "text", square: "text", region_id: "text" },
@@ -96,15 +97,4 @@ async function fillSquares(
       region_id: each.map(({ region_id }) => region_id),
     },
   );
-}
-
-async function fill(
-  database: Database,
-  table: string,
-  types: Record<string, ColumnType>,
-  columns: Record<string, (string | number | null)[]>,
-): Promise<void> {
-  const filler = await database.fill(table, types);
-  filler.add(columns);
-  filler.done();
 }

@@ -1,4 +1,5 @@
 import type { ColumnType, Database } from "../../../engine/database.ts";
+import { fillColumns } from "../../../engine/fill-rows.ts";
 import { generalisationsOf, hiddenAt } from "../../../scheme/generalisations.ts";
 import type { Scheme } from "../../../scheme/scheme.ts";
 import { EVIDENCE_SETS, laySet } from "../evidence-sets.ts";
@@ -83,15 +84,4 @@ function rowsOf(
 
 function emptyOf<Columns extends object>(columns: Columns): Rows<Columns> {
   return Object.fromEntries(Object.keys(columns).map((name) => [name, []])) as unknown as Rows<Columns>;
-}
-
-async function fillColumns<Columns extends Record<string, ColumnType>>(
-  database: Database,
-  table: string,
-  columns: Columns,
-  rows: Rows<Columns>,
-): Promise<void> {
-  const filler = await database.fill(table, columns);
-  filler.add(rows);
-  filler.done();
 }
