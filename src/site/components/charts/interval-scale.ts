@@ -36,8 +36,7 @@ const LEAST = -0.95;
 export function ratioScale(spans: readonly Span[]): IntervalScale {
   const widest = Math.max(0.2, ...spans.flatMap(ends).map((ratio) => Math.abs(doublings(ratio))));
   const reach = [0.35, 1, 2, 3].find((limit) => widest <= limit) ?? 3;
-  const named =
-    reach < 1 ? [-0.2, 0, 0.25] : reach === 1 ? [-0.5, 0, 1] : reach === 2 ? [-0.75, -0.5, 0, 1, 3] : [-0.75, 0, 3];
+  const named = reach < 1 ? [-0.2, 0, 0.25] : reach === 1 ? [-0.5, 0, 1] : reach === 2 ? [-0.5, 0, 1] : [-0.75, 0, 3];
   return scaleOf(reach, doublings, named, (ratio) => `${Math.abs(ratio) * 100} %`);
 }
 
