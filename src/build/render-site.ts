@@ -1,5 +1,5 @@
 import { subscribe, unsubscribe } from "node:diagnostics_channel";
-import { cpSync, mkdirSync, renameSync, rmSync } from "node:fs";
+import { cpSync, mkdirSync, readFileSync, renameSync, rmSync } from "node:fs";
 import { dirname, extname, join, resolve } from "node:path";
 import { ASTRO_LOG, type AstroMessage } from "./astro-log.ts";
 import { astroOptions } from "./astro-options.ts";
@@ -40,6 +40,8 @@ const HIDDEN_FROM_PAGES: Readonly<Record<string, string | undefined>> = {
  * Renders the pages of an atlas from its published tables, with Astro, from a copy of the sources: the same tables
  * give the same bytes wherever the program is installed and whatever variables the machine has set.
  *
+ * Further languages of the atlas are rendered after it, each into a folder of its own below it.
+ *
  * @param options folders, address prefix, and who hears of warnings
  * @throws Error when a page fails; `outFolder` is then as it was
  * @example await renderSite({ published: ".build/published", base: "/", workFolder: ".build/site-work", outFolder: ".build/site", log: console.error })
@@ -56,8 +58,38 @@ export async function renderSite({
   const outDir = join(work, "pages");
   prepareWorkFolder(work);
   rmSync(outDir, { recursive: true, force: true });
-  const restore = setEnvironment({ ...HIDDEN_FROM_PAGES, ATLAS_PUBLISHED: resolve(published) });
   const stopListening = listen(log, onPage);
+  try {
+    const { language, languages } = languagesOf(published);
+    await renderLanguage(language, { published, base, top: base, work, outDir });
+    for (const tag of languages) {
+      const pages = join(work, "pages-of-language");
+      await renderLanguage(tag, { published, base: `${base}${tag}/`, top: base, work, outDir: pages });
+      moveFolder(pages, join(outDir, tag));
+    }
+  } finally {
+    stopListening();
+  }
+  moveFolder(outDir, resolve(outFolder));
+}
+
+/** One language is one build: a page never asks which language it is in. */
+async function renderLanguage(
+  language: string,
+  {
+    published,
+    base,
+    top,
+    work,
+    outDir,
+  }: { published: string; base: string; top: string; work: string; outDir: string },
+): Promise<void> {
+  const restore = setEnvironment({
+    ...HIDDEN_FROM_PAGES,
+    ATLAS_PUBLISHED: resolve(published),
+    ATLAS_LANGUAGE: language,
+    ATLAS_TOP: top,
+  });
   try {
     // Loaded here, because it takes most of a second that no other command needs.
     const { build } = await import("astro");
@@ -68,10 +100,12 @@ export async function renderSite({
       logger: { entrypoint: new URL(`./astro-log${extname(import.meta.url)}`, import.meta.url) },
     });
   } finally {
-    stopListening();
     restore();
   }
-  moveFolder(outDir, resolve(outFolder));
+}
+
+function languagesOf(published: string): { language: string; languages: readonly string[] } {
+  return JSON.parse(readFileSync(join(published, "atlas.json"), "utf8")) as ReturnType<typeof languagesOf>;
 }
 
 /** Sets variables, or takes them away where undefined. Gives a function that puts back what was. */

@@ -43,6 +43,8 @@ export async function atlasFile(
     heading: settings.heading || settings.title,
     summary: settings.summary,
     language: settings.language,
+    languages: settings.languages.filter((tag) => tag !== settings.language),
+    address: settings.address ?? "",
     invented: settings.invented,
     invented_notice: settings.invented ? INVENTED_NOTICE : "",
     group: settings.group,

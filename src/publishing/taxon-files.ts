@@ -27,6 +27,7 @@ export function taxonSummary(taxonId: string, { scheme, names, measured, judging
     scientific_name: taxon.scientificName,
     vernacular_name: vernacularName,
     short_name: shortName,
+    vernacular_names: taxon.vernacularNames,
     is_aggregate: scheme.checklist.isAggregate(taxonId),
     lead: scheme.accounts.get(taxonId)?.front.lead ?? "",
     generalised_to: generalisedTo(taxonId, scheme),

@@ -43,6 +43,18 @@ export const Settings = z.strictObject({
   heading: z.string().default("").describe("what it is of, for the home page; the title where empty"),
   summary: z.string().default("").describe("one or two sentences under the heading"),
   language: z.string().default("en-GB").describe("BCP 47 tag; vernacular names of this language come first"),
+  languages: z
+    .array(z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]+)*$/, "write a language tag, such as fr"))
+    .default([])
+    .describe(
+      "further languages of the site, each with its own pages in a folder of that name; what is not translated is shown in the first",
+    ),
+  address: z
+    .url()
+    .optional()
+    .describe(
+      "where the atlas is published, such as https://example.org/atlas/; lets search engines tell its languages apart",
+    ),
   invented: z.boolean().default(false).describe("true marks every page and file as invented, for demonstrations"),
   group: z
     .strictObject({ one: z.string().describe("one of them"), many: z.string().describe("many of them") })

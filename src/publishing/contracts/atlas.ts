@@ -22,6 +22,8 @@ export const AtlasFile = z.strictObject({
     .describe("what the atlas is of, the home page's h1, for example Bumblebees of Britain and Ireland"),
   summary: z.string(),
   language: z.string(),
+  languages: z.array(z.string()).describe("further languages of the site, each in a folder of its own"),
+  address: z.string().describe("where the atlas is published, or empty"),
   invented: z.boolean(),
   invented_notice: z.string().describe("empty unless invented"),
   group: z.strictObject({ one: z.string(), many: z.string() }),

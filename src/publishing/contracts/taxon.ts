@@ -24,6 +24,9 @@ export const TaxonSummary = z.strictObject({
   scientific_name: z.string(),
   vernacular_name: z.string().describe("in the atlas's language; the scientific name where there is none"),
   short_name: z.string().describe("vernacular name without the group's word, for narrow lists"),
+  vernacular_names: z
+    .array(z.strictObject({ name: z.string(), language: z.string() }))
+    .describe("of every language, in the order of the checklist"),
   is_aggregate: z.boolean(),
   lead: z.string().describe("one sentence from the account, or empty"),
   generalised_to: GeneralisedTo,

@@ -12,6 +12,8 @@ export interface FixtureShape {
   readonly periods?: 1 | 2;
   /** Without accounts, characters, castes, body plan and base map, as a scheme that has only records. */
   readonly bare?: boolean;
+  /** Further languages of the site. */
+  readonly languages?: readonly string[];
   /** Folder of base map files to copy. */
   readonly basemap?: string;
 }

@@ -111,6 +111,7 @@ export function inventTaxon(
     scientific_name: taxon.scientific,
     vernacular_name: bare ? taxon.scientific : taxon.vernacular,
     short_name: bare ? taxon.scientific : taxon.short,
+    vernacular_names: bare ? [] : [{ name: taxon.vernacular, language: "en" }],
     is_aggregate: taxon.aggregate,
     lead: bare
       ? ""

@@ -1,0 +1,30 @@
+/** One page in one language. */
+export interface Version {
+  readonly tag: string;
+  /** Address of the page on this host. */
+  readonly path: string;
+}
+
+/**
+ * The addresses of one page in every language of the atlas: the first language at the top, each other in its folder.
+ *
+ * @param pathname address of the page that is being rendered
+ * @param tag its language
+ * @param languages of the atlas: the first, and the further ones
+ * @param top address prefix of the atlas
+ * @returns the first language first; one version where there is one language
+ * @example versionsOf("/atlas/fr/species/", "fr", { first: "en-GB", languages: ["fr"] }, "/atlas/") // [{ tag: "en-GB", path: "/atlas/species/" }, { tag: "fr", path: "/atlas/fr/species/" }]
+ */
+export function versionsOf(
+  pathname: string,
+  tag: string,
+  { first, languages }: { first: string; languages: readonly string[] },
+  top: string = process.env["ATLAS_TOP"] ?? "/",
+): Version[] {
+  const own = tag === first ? top : `${top}${tag}/`;
+  const page = pathname.startsWith(own) ? pathname.slice(own.length) : "";
+  return [
+    { tag: first, path: `${top}${page}` },
+    ...languages.map((other) => ({ tag: other, path: `${top}${other}/${page}` })),
+  ];
+}

@@ -1,0 +1,21 @@
+import type { WordsOf } from "../catalogue.ts";
+import type en from "../en/layout.ts";
+
+export default {
+  "layout.skip": "Aller au contenu",
+  "layout.main": "Menu principal",
+  "layout.languages": "Langues",
+  "layout.species": "Espèces",
+  "layout.squares": "Carrés",
+  "layout.regions": "Régions",
+  "layout.coverage": "Couverture",
+  "layout.methods": "Méthodes",
+  "layout.downloads": "Téléchargements",
+  "layout.invented": "Données inventées.",
+  "layout.edition": "{title}, édition {edition}, {date}.",
+  "layout.type": "Caractères : Brygada 1918 et Source Sans 3, <a>licence SIL Open Font</a>.",
+  "layout.data": "Données : <a>{licence}</a>.",
+  "layout.own-host": "Rien sur cette page ne vient d’un autre hôte.",
+  "layout.wrong": "Une erreur ? <a>{contact}</a>",
+  "layout.part-english": "Certaines parties de cette page ne sont pas encore traduites ; elles sont en anglais.",
+} satisfies WordsOf<typeof en>;

@@ -1,0 +1,3 @@
+import layout from "./layout.ts";
+
+export default { ...layout };

@@ -1,0 +1,14 @@
+import type { SomeWordsOf } from "../catalogue.ts";
+import type en from "../en/layout.ts";
+
+export default {
+  "layout.skip": "Téigh chuig an leathanach",
+  "layout.main": "Príomhroghchlár",
+  "layout.languages": "Teangacha",
+  "layout.species": "Speicis",
+  "layout.squares": "Cearnóga",
+  "layout.regions": "Réigiúin",
+  "layout.methods": "Modhanna",
+  "layout.invented": "Taifid chumtha.",
+  "layout.part-english": "Níl codanna den leathanach seo aistrithe fós; tá siad i mBéarla.",
+} satisfies SomeWordsOf<typeof en>;

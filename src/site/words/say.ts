@@ -1,0 +1,64 @@
+import { CATALOGUES, ENGLISH, type Key } from "./catalogue.ts";
+import { markEnglish } from "./fallback.ts";
+import { formatMessage, type Tags, type Values } from "./message.ts";
+
+/** One build renders one language; the others are further builds beside it. */
+const DEFAULT = "en-GB";
+
+/** BCP 47 tag of the language the pages are rendered in. @example language() // "en-GB" */
+export function language(): string {
+  return process.env["ATLAS_LANGUAGE"] ?? DEFAULT;
+}
+
+/**
+ * The words of a key in the language of the build. A message the language lacks is said in English, and marked, so
+ * that the page can say so (`fallback.ts`).
+ *
+ * @param key of the English catalogue
+ * @param values of the names in braces
+ * @param tags what becomes of tagged text, see {@link sayHtml}
+ * @example say("layout.edition", { title: "The Carder Atlas", edition: "2025.1", date: "1 March 2025" }) // "The Carder Atlas, edition 2025.1, 1 March 2025."
+ */
+export function say(key: Key, values: Values = {}, tags?: Tags): string {
+  const own = messages(language())[key];
+  return own === undefined
+    ? markEnglish(formatMessage(ENGLISH[key], DEFAULT, values, tags))
+    : formatMessage(own, language(), values, tags);
+}
+
+/**
+ * The same as HTML: values are escaped, and each name in angle brackets is a function that makes the markup.
+ *
+ * @example sayHtml("layout.wrong", { contact: "a@b.example" }, { a: (text) => `<a href="mailto:a@b.example">${text}</a>` })
+ */
+export function sayHtml(key: Key, values: Values, tags: Tags): string {
+  const escaped = Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [name, typeof value === "number" ? value : escapeHtml(value)]),
+  );
+  return say(key, escaped, tags);
+}
+
+/**
+ * Raw messages for a script of the page, which formats them itself: all keys that begin with one of the prefixes.
+ *
+ * @example messagesFor(["find."]) // { "find.nothing": "Nothing found for “{text}”.", … }
+ */
+export function messagesFor(prefixes: readonly string[]): Record<string, string> {
+  const own = messages(language());
+  const keys = (Object.keys(ENGLISH) as Key[]).filter((key) => prefixes.some((prefix) => key.startsWith(prefix)));
+  return Object.fromEntries(keys.map((key) => [key, own[key] ?? ENGLISH[key]]));
+}
+
+/** Whether every message exists in a language. @example isComplete("fr") // true */
+export function isComplete(tag: string): boolean {
+  const own = messages(tag);
+  return (Object.keys(ENGLISH) as Key[]).every((key) => own[key] !== undefined);
+}
+
+function messages(tag: string): Readonly<Partial<Record<Key, string>>> {
+  return CATALOGUES[tag.split("-")[0] ?? ""] ?? ENGLISH;
+}
+
+function escapeHtml(text: string): string {
+  return text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+}
