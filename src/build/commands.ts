@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Command, Option } from "commander";
 import { settingsReference } from "../scheme/settings-reference.ts";
+import { runBook } from "./book/book-command.ts";
 import { runReview, runTakeBack } from "./desk/review-command.ts";
 import { runFeedback, runLetters, runMerge, runPack } from "./review-commands.ts";
 import { PACKAGE_ROOT, runBuild, runCheck, runNew, runServe, runStart } from "./run-commands.ts";
@@ -59,6 +60,16 @@ export function program(): Command {
     .addOption(BASE)
     .addOption(PORT)
     .action(runServe);
+  cli
+    .command("book")
+    .description("print a built atlas as one PDF book, with Chromium")
+    .addOption(OUT)
+    .addOption(BASE)
+    .option("--file <file>", "the PDF to write", "atlas.pdf")
+    .option("--language <tag>", "a further language of the atlas; its first where not given")
+    .option("--browser <program>", "the Chromium to print with; an installed one where not given")
+    .addOption(QUIET)
+    .action(runBook);
   cli.command("new <folder>").description("make a new scheme's folder from a small commented template").action(runNew);
   cli
     .command("settings")
@@ -140,7 +151,8 @@ Examples:
   atlaswright pack --content my-scheme --taxon "Bombus humilis"
   atlaswright merge review/packs/returned.csv --content my-scheme
   atlaswright build --content my-scheme --out atlas
-  atlaswright serve --out atlas`;
+  atlaswright serve --out atlas
+  atlaswright book --out atlas --file atlas.pdf`;
 
 /** An address prefix between slashes, however it was written. */
 function asPrefix(path: string): string {

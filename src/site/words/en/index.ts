@@ -1,3 +1,4 @@
+import book from "./book.ts";
 import layout from "./layout.ts";
 
-export default { ...layout };
+export default { ...book, ...layout };
