@@ -13,6 +13,8 @@
  *   known-truth.json      KnownTruthFile  what the methods of change say where the truth is known, and so may claim
  *   accounting.json       AccountingFile  what became of each record, by source and reason
  *   downloads.json        DownloadsFile   the files for researchers, with fields, rows, bytes, SHA-256
+ *   media.json            MediaFile       every picture and clip, with licence and credit
+ *   media/…                               the pictures and clips themselves
  *   pages/<slug>.json     PageFile        the scheme's own pages
  *   basemap/<name>.geojson                land, lakes, borders, land-detail (WGS84), where the scheme has them
  *   data/<edition>/…                      the downloads themselves
@@ -22,6 +24,7 @@ export * from "./contracts/atlas.ts";
 export * from "./contracts/coverage.ts";
 export * from "./contracts/figures.ts";
 export * from "./contracts/known-truth.ts";
+export * from "./contracts/media.ts";
 export * from "./contracts/number-kinds.ts";
 export * from "./contracts/ranges.ts";
 export * from "./contracts/regions.ts";

@@ -91,6 +91,7 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
           evidence,
         }),
       ),
+    media: [],
     squares: found.squares,
     change: changeOf(taxonId, sources),
     season_by_caste: seasonRows(scheme, found),

@@ -1,5 +1,6 @@
 /** The contract of `atlas.yaml`: every setting of a scheme, with its default and what it does. */
 import { z } from "zod";
+import { BODY_PLANS, type BodyPlanId } from "./body-plans.ts";
 import { CheckSettings } from "./check-settings.ts";
 import { ChangeSettings, CoverageSettings, RangeSettings, SeasonSettings } from "./measure-settings.ts";
 import { identifier, relativePath } from "./setting-kinds.ts";
@@ -64,7 +65,10 @@ export const Settings = z.strictObject({
     .strictObject({ light: colour.describe("on light paper, as #8c2467"), dark: colour.describe("on dark paper") })
     .default({ light: "#8c2467", dark: "#f2a3d0" })
     .describe("colour of links and focus on light and dark paper"),
-  body_plan: z.enum(["", "bee"]).default("").describe("the drawn body the characters refer to; empty for none"),
+  body_plan: z
+    .enum(["", ...(Object.keys(BODY_PLANS) as BodyPlanId[])])
+    .default("")
+    .describe("the drawn body the characters refer to; empty for none"),
   edition: z
     .strictObject({
       id: z

@@ -1,5 +1,6 @@
 /** One taxon: in lists, and in its own file. */
 import { z } from "zod";
+import { Media } from "./media.ts";
 import { count, year } from "./number-kinds.ts";
 
 /** How coarse records are shown on purpose; `in part` where only some are. */
@@ -174,6 +175,7 @@ export const TaxonFile = TaxonSummary.omit({ hectad_codes_latest: true }).extend
   account: z.array(AccountSection).describe("sections know, habitat, when, where and others, HTML without scripts"),
   look_alikes: z.array(LookAlike),
   characters: z.array(Character),
+  media: z.array(Media),
   squares: z.strictObject({ "10000": z.array(TaxonSquare), "2000": z.array(TaxonSquare) }),
   /** Hectads not recorded for the taxon but short of coverage, for the hatch: codes covered in one period only, by which. */
   uncovered: z.strictObject({

@@ -161,6 +161,7 @@ export function inventTaxon(
           { slug: null, name: "Bumblebee-mimic hoverflies", difference: "two wings, big eyes, short antennae" },
         ],
     characters: bare ? [] : charactersOf(taxon),
+    media: [],
     squares: { "10000": squares, "2000": [] },
     uncovered,
     change,
