@@ -1,10 +1,12 @@
 import { defineMiddleware } from "astro:middleware";
-import { hasEnglish, showEnglish } from "./words/fallback.ts";
+import { hasMarks, showMarks, withoutMarks } from "./words/fallback.ts";
 
-/** Marks of English words become elements when a page is whole. */
+/** Marks of words of another language become elements when a page is whole, and go from every other text. */
 export const onRequest = defineMiddleware(async (_, next) => {
   const response = await next();
-  if (!(response.headers.get("Content-Type") ?? "").startsWith("text/html")) return response;
-  const html = await response.text();
-  return new Response(hasEnglish(html) ? showEnglish(html) : html, response);
+  const type = response.headers.get("Content-Type") ?? "";
+  if (!/^text\/|json|xml|javascript/.test(type)) return response;
+  const text = await response.text();
+  if (!hasMarks(text)) return new Response(text, response);
+  return new Response(type.startsWith("text/html") ? showMarks(text) : withoutMarks(text), response);
 });

@@ -1,19 +1,43 @@
 /**
- * English words on a page of another language. They are said between two marks, which no text of a scheme holds, and
- * when the page is whole the marks become `lang="en"`, or nothing where no element may stand.
+ * Words on a page that are not of its language: messages a catalogue lacks, names and texts a scheme has in its first
+ * language only. They are said between marks, which no text of a scheme holds, and when the page is whole the marks
+ * become elements with a `lang`, or nothing where no element may stand.
  */
-const [BEGIN, END] = ["\uE000", "\uE001"] as const;
+const [BEGIN, OF, END] = ["\uE000", "\uE002", "\uE001"] as const;
+const BEGINNING = new RegExp(`${BEGIN}([A-Za-z0-9-]+)${OF}`, "g");
 /** Elements that hold text alone. */
 const TEXT_ALONE = new Set(["title", "desc", "option", "script", "style", "textarea"]);
+/** A tag with its attributes, whose values may hold a closing bracket. */
+const TAGS = /(<(?:[^>"']|"[^"]*"|'[^']*')*>)/;
 
-/** Marks words as English. @example markEnglish("Season") // "\uE000Season\uE001" */
-export function markEnglish(words: string): string {
-  return `${BEGIN}${words}${END}`;
+/**
+ * Marks words as those of another language than the page's.
+ *
+ * @param tag BCP 47 tag of the words
+ * @returns the words between marks; nothing marked where there are no words
+ * @example markLanguage("Heath bumblebee", "en-GB") // "\uE000en-GB\uE002Heath bumblebee\uE001"
+ */
+export function markLanguage(words: string, tag: string): string {
+  return words === "" ? "" : `${BEGIN}${tag}${OF}${words}${END}`;
 }
 
-/** Whether a page has words that were marked. @example hasEnglish("<p>Pas</p>") // false */
-export function hasEnglish(html: string): boolean {
-  return html.includes(BEGIN);
+/** Marks words as English. @example markEnglish("Season") // "\uE000en\uE002Season\uE001" */
+export function markEnglish(words: string): string {
+  return markLanguage(words, "en");
+}
+
+/** Whether a text has words that were marked. @example hasMarks("<p>Pas</p>") // false */
+export function hasMarks(text: string): boolean {
+  return text.includes(BEGIN);
+}
+
+/**
+ * The words alone, for sorting, comparing and measuring.
+ *
+ * @example withoutMarks(markEnglish("Season")) // "Season"
+ */
+export function withoutMarks(text: string): string {
+  return hasMarks(text) ? text.replace(BEGINNING, "").replaceAll(END, "") : text;
 }
 
 /**
@@ -21,27 +45,23 @@ export function hasEnglish(html: string): boolean {
  *
  * @param html whole page
  * @returns the page without a mark
- * @example showEnglish('<p title="\uE000a\uE001">\uE000b\uE001</p>') // '<p title="a"><span lang="en">b</span></p>'
+ * @example showMarks(`<p title="${markEnglish("a")}">${markEnglish("b")}</p>`) // '<p title="a"><span lang="en">b</span></p>'
  */
-export function showEnglish(html: string): string {
-  if (!hasEnglish(html)) return html;
+export function showMarks(html: string): string {
+  if (!hasMarks(html)) return html;
   let [within, svgText] = ["", 0];
   return html
-    .split(/(<[^>]*>)/)
+    .split(TAGS)
     .map((part) => {
       if (part.startsWith("<")) {
         const [, slash = "", name = ""] = part.match(/^<(\/?)([a-z0-9-]+)/i) ?? [];
         if (TEXT_ALONE.has(name)) within = slash === "" && !part.endsWith("/>") ? name : "";
         if (name === "text") svgText += slash === "" ? 1 : -1;
-        return bare(part);
+        return withoutMarks(part);
       }
-      if (within !== "") return bare(part);
+      if (within !== "" || !part.includes(END)) return withoutMarks(part);
       const element = svgText > 0 ? "tspan" : "span";
-      return part.replaceAll(BEGIN, `<${element} lang="en">`).replaceAll(END, `</${element}>`);
+      return part.replace(BEGINNING, `<${element} lang="$1">`).replaceAll(END, `</${element}>`);
     })
     .join("");
-}
-
-function bare(text: string): string {
-  return text.replaceAll(BEGIN, "").replaceAll(END, "");
 }

@@ -1,7 +1,8 @@
 /** Formats one message. Runs in the build and in the browser, so it knows no catalogue. */
-import { IntlMessageFormat } from "intl-messageformat";
+import { type Formatters, IntlMessageFormat } from "intl-messageformat";
+import { numberText } from "./number-format.ts";
 
-/** What stands for a name in braces; numbers are grouped as the language does. */
+/** What stands for a name in braces; `{n, number}` groups a number as the language does, `{n}` does not. */
 export type Values = Readonly<Record<string, string | number>>;
 /** What is made of the text between a name in angle brackets and its closing. */
 export type Tags = Readonly<Record<string, (text: string) => string>>;
@@ -20,12 +21,40 @@ const made = new Map<string, IntlMessageFormat>();
  */
 export function formatMessage(message: string, language: string, values: Values = {}, tags?: Tags): string {
   const key = `${language} ${tags === undefined ? "" : "tags"} ${message}`;
-  const format =
-    made.get(key) ?? new IntlMessageFormat(message, language, undefined, { ignoreTag: tags === undefined });
-  made.set(key, format);
-  const given: Record<string, unknown> = { ...values };
-  for (const [name, make] of Object.entries(tags ?? {}))
-    given[name] = (parts: readonly unknown[]) => make(parts.join(""));
+  let format = made.get(key);
+  if (format === undefined) {
+    format = new IntlMessageFormat(message, language, undefined, {
+      ignoreTag: tags === undefined,
+      formatters: formattersOf(language),
+    });
+    made.set(key, format);
+  }
+  let given: Record<string, unknown> = values;
+  if (tags !== undefined) {
+    given = { ...values };
+    for (const [name, make] of Object.entries(tags)) given[name] = (parts: readonly unknown[]) => make(parts.join(""));
+  }
   const said: unknown = format.format(given as Parameters<typeof format.format>[0]);
   return Array.isArray(said) ? said.join("") : String(said);
+}
+
+const formatters = new Map<string, Formatters>();
+
+/** One set of formatters a language: pages say millions of numbers, and the library would ask its memory for each. */
+function formattersOf(language: string): Formatters {
+  const known = formatters.get(language);
+  if (known !== undefined) return known;
+  const plain = numberText(language) as Intl.NumberFormat;
+  const [cardinal, ordinal] = [
+    new Intl.PluralRules(language),
+    new Intl.PluralRules(language, { type: "ordinal" }),
+  ] as const;
+  const own: Formatters = {
+    getNumberFormat: (locales, options) =>
+      options === undefined || Object.keys(options).length === 0 ? plain : new Intl.NumberFormat(locales, options),
+    getDateTimeFormat: (...given) => new Intl.DateTimeFormat(...given),
+    getPluralRules: (_, options) => (options?.type === "ordinal" ? ordinal : cardinal),
+  };
+  formatters.set(language, own);
+  return own;
 }

@@ -1,14 +1,9 @@
 import { CATALOGUES, ENGLISH, type Key } from "./catalogue.ts";
 import { markEnglish } from "./fallback.ts";
+import { baseLanguage, DEFAULT_LANGUAGE, language } from "./language.ts";
 import { formatMessage, type Tags, type Values } from "./message.ts";
 
-/** One build renders one language; the others are further builds beside it. */
-const DEFAULT = "en-GB";
-
-/** BCP 47 tag of the language the pages are rendered in. @example language() // "en-GB" */
-export function language(): string {
-  return process.env["ATLAS_LANGUAGE"] ?? DEFAULT;
-}
+export { language };
 
 /**
  * The words of a key in the language of the build. A message the language lacks is said in English, and marked, so
@@ -22,7 +17,7 @@ export function language(): string {
 export function say(key: Key, values: Values = {}, tags?: Tags): string {
   const own = messages(language())[key];
   return own === undefined
-    ? markEnglish(formatMessage(ENGLISH[key], DEFAULT, values, tags))
+    ? markEnglish(formatMessage(ENGLISH[key], DEFAULT_LANGUAGE, values, tags))
     : formatMessage(own, language(), values, tags);
 }
 
@@ -49,14 +44,18 @@ export function messagesFor(prefixes: readonly string[]): Record<string, string>
   return Object.fromEntries(keys.map((key) => [key, own[key] ?? ENGLISH[key]]));
 }
 
-/** Whether every message exists in a language. @example isComplete("fr") // true */
+const complete = new Map<string, boolean>();
+
+/** Whether every message exists in a language; every page asks. @example isComplete("fr") // true */
 export function isComplete(tag: string): boolean {
   const own = messages(tag);
-  return (Object.keys(ENGLISH) as Key[]).every((key) => own[key] !== undefined);
+  const known = complete.get(tag) ?? (Object.keys(ENGLISH) as Key[]).every((key) => own[key] !== undefined);
+  complete.set(tag, known);
+  return known;
 }
 
 function messages(tag: string): Readonly<Partial<Record<Key, string>>> {
-  return CATALOGUES[tag.split("-")[0] ?? ""] ?? ENGLISH;
+  return CATALOGUES[baseLanguage(tag)] ?? ENGLISH;
 }
 
 function escapeHtml(text: string): string {

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { showEnglish } from "../../../src/site/words/fallback.ts";
+import { showMarks } from "../../../src/site/words/fallback.ts";
 import { isComplete, language, messagesFor, say, sayHtml } from "../../../src/site/words/say.ts";
 
 afterEach(() => vi.unstubAllEnvs());
@@ -17,7 +17,7 @@ describe("words of the pages", () => {
     inLanguage("ga");
     expect(isComplete("ga")).toBe(false);
     expect(say("layout.species")).toBe("Speicis");
-    expect(showEnglish(`<p>${say("layout.own-host")}</p>`)).toContain('<span lang="en">Nothing on this page');
+    expect(showMarks(`<p>${say("layout.own-host")}</p>`)).toContain('<span lang="en">Nothing on this page');
   });
   it("escape what is put into them as HTML", () => {
     expect(sayHtml("layout.wrong", { contact: "<i>" }, { a: (text) => `<a>${text}</a>` })).toBe(
