@@ -59,6 +59,7 @@ export async function atlasFile(
     compared: compared === null ? null : [periods[compared[0]]?.id ?? "", periods[compared[1]]?.id ?? ""],
     provisional_years: settings.provisional_years,
     coverage_minimum_visits: settings.coverage.minimum_visits,
+    status_years: settings.status_years,
     season_minimum_visits: settings.season.minimum_visits,
     castes: settings.castes.map(({ id, label }) => ({ id, label })),
     territories: territories.map(({ id, name, grid }) => ({

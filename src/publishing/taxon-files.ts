@@ -6,6 +6,7 @@ import { generalisedTo, shownCoarser } from "./generalisations.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Measured } from "./measured.ts";
 import { slugOf } from "./slug.ts";
+import { statusesOf } from "./statuses.ts";
 import type { TaxonNames } from "./taxon-names.ts";
 
 /** What the file of a taxon is made from. */
@@ -68,6 +69,7 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
       millimetres: mm,
       note,
     })),
+    statuses: statusesOf(taxonId, scheme),
     evidence_needed: account?.front.evidence ?? "",
     account: (account?.sections ?? []).map(({ title, body }) => ({
       id: sectionId(title),

@@ -17,6 +17,7 @@ import { readSensitive, type SensitiveRow } from "./sensitive-list.ts";
 import { Settings } from "./settings.ts";
 import { checkSettings } from "./settings-agree.ts";
 import { readSites, type SiteRow } from "./sites-file.ts";
+import { readStatuses, type StatusRow } from "./statuses-file.ts";
 import { readSuppressedNames, type SuppressedNames } from "./suppressed-names.ts";
 import { checkTaxaOfChecks } from "./taxa-of-checks.ts";
 import { readTerritories, type TerritoryArea } from "./territory-areas.ts";
@@ -39,6 +40,8 @@ export interface Scheme {
   regions: Region[];
   /** Named sites whose label points stand for all of them. */
   sites: SiteRow[];
+  /** What others have assessed, in the order it is shown. */
+  statuses: StatusRow[];
   /** People who are named nowhere. */
   suppressed: SuppressedNames;
   /** Rulings in force, by record key. */
@@ -77,6 +80,7 @@ export function readScheme(folder: string): Scheme {
     sensitive: readSensitive(folder, settings, taxa),
     regions: readRegions(folder),
     sites: readSites(folder),
+    statuses: readStatuses(folder, taxa),
     suppressed: readSuppressedNames(folder),
     decisions: decisionsInForce(readDecisions(folder)),
   };

@@ -87,6 +87,11 @@ export const Settings = z.strictObject({
     .optional()
     .describe("the two periods of the maps; first and last where not given"),
   provisional_years: z.array(calendarYear).default([]).describe("years still incomplete, drawn hatched"),
+  status_years: z
+    .int()
+    .positive()
+    .default(10)
+    .describe("a status list older than this many years at the edition's date is said to be old"),
   coverage: CoverageSettings.prefault({}).describe("when a square counts as looked at"),
   placing: z
     .strictObject({

@@ -40,6 +40,7 @@ export const AtlasFile = z.strictObject({
     .describe("period ids compared on the maps; null with one period"),
   provisional_years: z.array(year),
   coverage_minimum_visits: count,
+  status_years: count.describe("a status list older than this at the edition's date is said to be old"),
   season_minimum_visits: count.describe("thirds of a month with fewer visits are drawn open"),
   castes: z.array(z.strictObject({ id: z.string(), label: z.string() })),
   territories: z.array(

@@ -152,6 +152,18 @@ export type AccountSection = z.infer<typeof AccountSection>;
 /** A look-alike inside the atlas (slug) or outside the group (name only). */
 export const LookAlike = z.strictObject({ slug: z.string().nullable(), name: z.string(), difference: z.string() });
 
+/** What one list of others says of a taxon: shown beside our figures, never made from them. */
+export const TaxonStatus = z.strictObject({
+  list: z.string(),
+  category: z.string().describe("as the list words it"),
+  year,
+  jurisdiction: z.string().describe("for which country or area it speaks"),
+  citation: z.string(),
+  url: z.string().describe("or empty"),
+  old: z.boolean().describe("older than the setting status_years at the edition's date"),
+});
+export type TaxonStatus = z.infer<typeof TaxonStatus>;
+
 export const TaxonFile = TaxonSummary.omit({ hectad_codes_latest: true }).extend({
   authorship: z.string(),
   rank: z.string(),
@@ -171,6 +183,7 @@ export const TaxonFile = TaxonSummary.omit({ hectad_codes_latest: true }).extend
       note: z.string(),
     }),
   ),
+  statuses: z.array(TaxonStatus),
   evidence_needed: z.string().describe("what a record needs, in words"),
   account: z.array(AccountSection).describe("sections know, habitat, when, where and others, HTML without scripts"),
   look_alikes: z.array(LookAlike),

@@ -58,6 +58,7 @@ export function atlasFile(
     compared: two ? ["p1", "p2"] : null,
     provisional_years: [2024],
     coverage_minimum_visits: 5,
+    status_years: 10,
     season_minimum_visits: 150,
     castes: bare ? [] : ["queen", "worker", "female", "male"].map((id) => ({ id, label: CASTE_LABELS[id] ?? id })),
     territories: [

@@ -140,6 +140,20 @@ export function inventTaxon(
       millimetres: caste === "queen" ? [20, 22] : [11, 16],
       note: caste === "male" ? "Longer antennae." : "",
     })),
+    statuses:
+      bare || taxon.slug !== "red-tailed"
+        ? []
+        : [
+            {
+              list: "Invented red list of the fixture",
+              category: "Of no concern",
+              year: 2009,
+              jurisdiction: "the invented county",
+              citation: "Fixture Scheme (2009) An invented red list.",
+              url: "",
+              old: true,
+            },
+          ],
     evidence_needed: bare ? "" : "sight for queens and workers, a photograph for males",
     account: bare
       ? []
