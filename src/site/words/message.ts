@@ -35,7 +35,13 @@ export function formatMessage(message: string, language: string, values: Values 
     for (const [name, make] of Object.entries(tags)) given[name] = (parts: readonly unknown[]) => make(parts.join(""));
   }
   const said: unknown = format.format(given as Parameters<typeof format.format>[0]);
-  return Array.isArray(said) ? said.join("") : String(said);
+  return spaced(Array.isArray(said) ? said.join("") : String(said), language);
+}
+
+/** French puts a space that does not break before : ; ? ! % and inside its quotation marks; catalogues write a plain one. */
+function spaced(text: string, language: string): string {
+  if (!/^fr\b/.test(language)) return text;
+  return text.replace(/ ([:;?!%»])/g, "\u00a0$1").replace(/« /g, "«\u00a0");
 }
 
 const formatters = new Map<string, Formatters>();

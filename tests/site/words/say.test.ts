@@ -24,6 +24,10 @@ describe("words of the pages", () => {
       "Something wrong? <a>&#60;i&#62;</a>",
     );
   });
+  it("keep French signs on the line of their word", () => {
+    inLanguage("fr");
+    expect(say("layout.wrong", { contact: "a@b.example" })).toContain("Une erreur\u00a0?");
+  });
   it("go to a script of the page by their topic", () => {
     expect(messagesFor(["layout.sk"])).toEqual({ "layout.skip": "Skip to the page" });
   });
