@@ -1,5 +1,8 @@
 import type { Database } from "../engine/database.ts";
 import { gridNamed } from "../grids/index.ts";
+import { widerThan } from "../names/caste-classes.ts";
+import { casteVocabulary } from "../scheme/caste-vocabulary.ts";
+import { EVERY_TAXON } from "../scheme/outside-file.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { comparedPeriods } from "../scheme/settings-agree.ts";
 import type { AtlasFile, TaxonSummary } from "./contracts.ts";
@@ -8,6 +11,7 @@ import { ableToDraw, coordinateSystemOfGrid } from "./map-frame.ts";
 import { escapeHtml } from "./markdown.ts";
 import type { VisitCounts } from "./methods/coverage-methods.ts";
 import { type MethodCounts, methodStatements } from "./methods.ts";
+import { charactersOf, outsideTaxa } from "./outside-taxa.ts";
 import { periodLabel } from "./period-label.ts";
 import type { TaxonNames } from "./taxon-names.ts";
 import { thankedRecorders } from "./thanks.ts";
@@ -61,7 +65,7 @@ export async function atlasFile(
     coverage_minimum_visits: settings.coverage.minimum_visits,
     status_years: settings.status_years,
     season_minimum_visits: settings.season.minimum_visits,
-    castes: settings.castes.map(({ id, label }) => ({ id, label })),
+    castes: settings.castes.map(({ id, label }) => ({ id, label, within: widerThan(id, casteVocabulary(settings)) })),
     territories: territories.map(({ id, name, grid }) => ({
       id,
       name,
@@ -80,6 +84,8 @@ export async function atlasFile(
         ? null
         : { files: basemapNames(settings.basemap), credit_html: creditHtml(settings.basemap) },
     taxa,
+    outside: outsideTaxa(scheme, names),
+    group_characters: charactersOf(scheme, EVERY_TAXON),
     first_seen_groups: settings.first_seen,
     pages: scheme.pages.map(({ slug, front }) => ({ slug, title: front.title, in_footer: front.footer })),
     totals: {

@@ -26,6 +26,7 @@ export * from "./contracts/figures.ts";
 export * from "./contracts/known-truth.ts";
 export * from "./contracts/media.ts";
 export * from "./contracts/number-kinds.ts";
+export * from "./contracts/outside.ts";
 export * from "./contracts/ranges.ts";
 export * from "./contracts/regions.ts";
 export * from "./contracts/seasons.ts";

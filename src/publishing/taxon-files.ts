@@ -1,10 +1,11 @@
 import { generalisationsOf, hiddenAt } from "../scheme/generalisations.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { changeRows, type JudgingRules } from "./change-rows.ts";
-import type { ChangeRow, Character, TaxonFile, TaxonSummary } from "./contracts.ts";
+import type { ChangeRow, TaxonFile, TaxonSummary } from "./contracts.ts";
 import { generalisedTo, shownCoarser } from "./generalisations.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Measured } from "./measured.ts";
+import { charactersOf, outsideNames } from "./outside-taxa.ts";
 import { slugOf } from "./slug.ts";
 import { statusesOf } from "./statuses.ts";
 import type { TaxonNames } from "./taxon-names.ts";
@@ -76,23 +77,8 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
       title,
       html: renderMarkdown(body),
     })),
-    look_alikes: (account?.front.look_alikes ?? []).map(({ taxonID, outside, difference }) => {
-      const other = taxonID === undefined ? undefined : names.get(taxonID);
-      return { slug: other?.slug ?? null, name: other?.vernacularName ?? outside ?? "", difference };
-    }),
-    characters: scheme.characters
-      .filter((row) => row.taxonID === taxonId)
-      .map(
-        ({ castes, form, part, state, note, reliability, evidence }): Character => ({
-          castes,
-          form,
-          part,
-          state,
-          note,
-          reliability,
-          evidence,
-        }),
-      ),
+    look_alikes: lookAlikes(taxonId, sources),
+    characters: charactersOf(scheme, taxonId),
     media: [],
     squares: found.squares,
     change: changeOf(taxonId, sources),
@@ -101,6 +87,21 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
     shown_coarser: shownCoarser(taxonId, scheme, names),
     not_on_map: found.offMap,
   };
+}
+
+/** The look-alikes of the account, each with what parts the two. */
+function lookAlikes(taxonId: string, { scheme, names }: TaxonSources): TaxonFile["look_alikes"] {
+  const outsiders = outsideNames(scheme, names);
+  return (scheme.accounts.get(taxonId)?.front.look_alikes ?? []).map(({ taxonID, outside = "", difference }) => {
+    const other = taxonID === undefined ? undefined : names.get(taxonID);
+    const outsider = outsiders.get(outside);
+    return {
+      slug: other?.slug ?? null,
+      outside: outsider?.slug ?? null,
+      name: other?.vernacularName ?? outsider?.vernacularName ?? outside,
+      difference,
+    };
+  });
 }
 
 /** Rows of change of a taxon, the pair of the maps first; none in an atlas of one period. */

@@ -1,18 +1,25 @@
 import { checkCastes, unknownTaxon } from "./checklist-file.ts";
 import { contentPath } from "./content-path.ts";
-import { CharacterRow, type ChecklistRow } from "./content-tables.ts";
+import { CharacterRow, type ChecklistRow, type OutsideRow } from "./content-tables.ts";
+import { EVERY_TAXON } from "./outside-file.ts";
 import { readContent } from "./read-content.ts";
 import type { Settings } from "./settings.ts";
 import { parseTable } from "./table-file.ts";
 
 /**
- * Reads `characters.csv`; none where the scheme has no such file.
+ * Reads `characters.csv`; none where the scheme has no such file. The taxonID of a row is one of the checklist or of
+ * `outside.csv`, or `*` for what is so in every taxon of the checklist.
  *
- * @throws {Mistake} on a taxon the checklist does not have, or a caste the settings do not have
+ * @throws {Mistake} on a taxon neither has, or a caste the settings do not have
  */
-export function readCharacters(folder: string, settings: Settings, taxa: readonly ChecklistRow[]): CharacterRow[] {
+export function readCharacters(
+  folder: string,
+  settings: Settings,
+  taxa: readonly ChecklistRow[],
+  outside: readonly OutsideRow[],
+): CharacterRow[] {
   if (contentPath(folder, "characters.csv") === undefined) return [];
-  const known = new Set(taxa.map((taxon) => taxon.taxonID));
+  const known = new Set([EVERY_TAXON, ...[...taxa, ...outside].map((taxon) => taxon.taxonID)]);
   const rows = parseTable(readContent(folder, "characters.csv"), "characters.csv", CharacterRow);
   for (const { taxonID, castes, row } of rows) {
     const where = { file: "characters.csv", row };

@@ -1,4 +1,4 @@
-/** Contracts of the scheme's small tables: `checklist.csv` and `characters.csv`. */
+/** Contracts of the scheme's small tables: `checklist.csv`, `outside.csv` and `characters.csv`. */
 import { z } from "zod";
 
 /** A cell that holds several values, separated by a bar: "queen | worker". */
@@ -39,9 +39,22 @@ export const ChecklistRow = z.object({
 });
 export type ChecklistRow = z.infer<typeof ChecklistRow>;
 
+/** One row of `outside.csv`: an animal that is taken for the group and is not of it. */
+export const OutsideRow = z.object({
+  taxonID: z.string().min(1, "give it an id that begins with outside-"),
+  scientificName: z.string().min(1, "give the accepted name without author"),
+  vernacularNames: namesByLanguage,
+  shortName: text,
+  kind: z.string().min(1, "say in a word what it is, such as hoverfly"),
+  bodyPlan: text.describe("id of the drawn body its characters refer to; empty for none"),
+  castes: listOfValues.describe("castes or sexes told apart; empty where they look alike"),
+  lead: text.describe("one sentence: what gives it away"),
+});
+export type OutsideRow = z.infer<typeof OutsideRow>;
+
 /** One row of `characters.csv`: one part of the body in one state, for some castes and one age or form. */
 export const CharacterRow = z.object({
-  taxonID: z.string().min(1, "name a taxon of the checklist"),
+  taxonID: z.string().min(1, "name a taxon of the checklist or of outside.csv, or * for every taxon"),
   castes: listOfValues,
   form: text,
   part: z.string().min(1, "name a part of the body plan, or size, coat, face-length …"),

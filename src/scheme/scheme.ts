@@ -7,10 +7,11 @@ import { type Account, AccountFrontMatter, PageFrontMatter, parseTextFile, type 
 import { readCharacters } from "./characters-file.ts";
 import { readChecklist, unknownTaxon } from "./checklist-file.ts";
 import { contentPath } from "./content-path.ts";
-import type { CharacterRow, ChecklistRow } from "./content-tables.ts";
+import type { CharacterRow, ChecklistRow, OutsideRow } from "./content-tables.ts";
 import { readDecisions } from "./decisions-file.ts";
 import { decisionsInForce, type RecordDecision } from "./decisions-in-force.ts";
 import { type LandSquares, readLandSquares } from "./land-squares.ts";
+import { outsideNamed, readOutside } from "./outside-file.ts";
 import { readContent } from "./read-content.ts";
 import { type Region, readRegions } from "./regions-file.ts";
 import { readSensitive, type SensitiveRow } from "./sensitive-list.ts";
@@ -30,6 +31,8 @@ export interface Scheme {
   taxa: ChecklistRow[];
   checklist: Checklist;
   characters: CharacterRow[];
+  /** What is taken for the group and is not of it. */
+  outside: OutsideRow[];
   accounts: Map<string, Account>;
   pages: SchemePage[];
   territories: TerritoryArea[];
@@ -67,13 +70,15 @@ export function readScheme(folder: string): Scheme {
   checkMapFiles(folder, settings, at);
   const { taxa, checklist } = readChecklist(folder, settings);
   checkTaxaOfChecks(settings, taxa, at);
+  const outside = readOutside(folder, settings, taxa);
   return {
     folder,
     settings,
     taxa,
     checklist,
-    characters: readCharacters(folder, settings, taxa),
-    accounts: accountsOf(folder, taxa),
+    characters: readCharacters(folder, settings, taxa, outside),
+    outside,
+    accounts: accountsOf(folder, taxa, outside),
     pages: pagesOf(folder),
     territories: readTerritories(folder, settings),
     landSquares: readLandSquares(folder, settings),
@@ -100,7 +105,7 @@ function checkMapFiles(folder: string, { basemap }: Settings, at: ReturnType<typ
   }
 }
 
-function accountsOf(folder: string, taxa: ChecklistRow[]): Map<string, Account> {
+function accountsOf(folder: string, taxa: ChecklistRow[], outside: OutsideRow[]): Map<string, Account> {
   const known = new Set(taxa.map((taxon) => taxon.taxonID));
   const accounts = new Map<string, Account>();
   for (const file of markdownFiles(folder, "species")) {
@@ -112,6 +117,7 @@ function accountsOf(folder: string, taxa: ChecklistRow[]): Map<string, Account> 
     const ids = [account.front.taxonID, ...account.front.look_alikes.flatMap((look) => look.taxonID ?? [])];
     const stray = ids.find((id) => !known.has(id));
     if (stray !== undefined) throw unknownTaxon(stray, { file });
+    for (const look of account.front.look_alikes) outsideNamed(look.outside ?? "", outside, file);
     const other = accounts.get(account.front.taxonID);
     if (other !== undefined)
       throw new Mistake(account.front.taxonID, `has an account in ${other.file} already`, "join the two", { file });

@@ -1,7 +1,8 @@
 /** The atlas as a whole, and the scheme's own pages. */
 import { z } from "zod";
 import { count, Period, year } from "./number-kinds.ts";
-import { TaxonSummary } from "./taxon.ts";
+import { OutsideTaxon } from "./outside.ts";
+import { Character, TaxonSummary } from "./taxon.ts";
 
 export const PageFile = z.strictObject({
   slug: z.string(),
@@ -42,7 +43,13 @@ export const AtlasFile = z.strictObject({
   coverage_minimum_visits: count,
   status_years: count.describe("a status list older than this at the edition's date is said to be old"),
   season_minimum_visits: count.describe("thirds of a month with fewer visits are drawn open"),
-  castes: z.array(z.strictObject({ id: z.string(), label: z.string() })),
+  castes: z.array(
+    z.strictObject({
+      id: z.string(),
+      label: z.string(),
+      within: z.array(z.string()).describe("wider castes it is part of, nearest first: a worker is a female"),
+    }),
+  ),
   territories: z.array(
     z.strictObject({ id: z.string(), name: z.string(), grid: z.string(), grid_name: z.string(), land_hectads: count }),
   ),
@@ -57,6 +64,10 @@ export const AtlasFile = z.strictObject({
   }),
   basemap: z.strictObject({ files: z.array(z.string()), credit_html: z.string() }).nullable(),
   taxa: z.array(TaxonSummary),
+  outside: z.array(OutsideTaxon).describe("what is taken for the group and is not of it"),
+  group_characters: z
+    .array(Character)
+    .describe("characters of every taxon of the atlas, which stand in no taxon's own"),
   first_seen_groups: z.array(z.strictObject({ id: z.string(), title: z.string(), look_at: z.string() })),
   pages: z.array(z.strictObject({ slug: z.string(), title: z.string(), in_footer: z.boolean() })),
   totals: z.strictObject({

@@ -149,8 +149,13 @@ export type SeasonRow = z.infer<typeof SeasonRow>;
 export const AccountSection = z.strictObject({ id: z.string(), title: z.string(), html: z.string() });
 export type AccountSection = z.infer<typeof AccountSection>;
 
-/** A look-alike inside the atlas (slug) or outside the group (name only). */
-export const LookAlike = z.strictObject({ slug: z.string().nullable(), name: z.string(), difference: z.string() });
+/** A look-alike of the atlas, outside the group, or of neither, with its name alone. */
+export const LookAlike = z.strictObject({
+  slug: z.string().nullable().describe("of a taxon of the atlas"),
+  outside: z.string().nullable().describe("slug of a taxon outside the group"),
+  name: z.string(),
+  difference: z.string(),
+});
 
 /** What one list of others says of a taxon: shown beside our figures, never made from them. */
 export const TaxonStatus = z.strictObject({

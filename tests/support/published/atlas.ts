@@ -10,6 +10,7 @@ import { ChangeSettings, CoverageSettings } from "../../../src/scheme/measure-se
 import type { Scheme } from "../../../src/scheme/scheme.ts";
 import { KNOWN_TRUTH } from "./known-truth.ts";
 import { hump, total, yearsOf } from "./numbers.ts";
+import { BEE_CHARACTERS, MIMIC_HOVERFLY } from "./outside.ts";
 import type { FixtureShape } from "./shape.ts";
 import { CASTE_LABELS, type Invented } from "./taxa.ts";
 
@@ -60,7 +61,13 @@ export function atlasFile(
     coverage_minimum_visits: 5,
     status_years: 10,
     season_minimum_visits: 150,
-    castes: bare ? [] : ["queen", "worker", "female", "male"].map((id) => ({ id, label: CASTE_LABELS[id] ?? id })),
+    castes: bare
+      ? []
+      : ["queen", "worker", "female", "male"].map((id) => ({
+          id,
+          label: CASTE_LABELS[id] ?? id,
+          within: id === "queen" || id === "worker" ? ["female"] : [],
+        })),
     territories: [
       {
         id: "britain",
@@ -79,6 +86,8 @@ export function atlasFile(
             credit_html: "<p>Coastline, lakes and border: GSHHG 2.3.7, LGPL 3 or later, simplified.</p>",
           },
     taxa: taxa.map(({ file, latest }) => summaryOf(file, latest)),
+    outside: bare ? [] : [MIMIC_HOVERFLY],
+    group_characters: bare ? [] : BEE_CHARACTERS,
     first_seen_groups: bare
       ? []
       : [

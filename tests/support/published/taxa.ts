@@ -170,9 +170,19 @@ export function inventTaxon(
       ? []
       : [
           ...(taxon.slug === "red-tailed" && (shape.taxa ?? 3) > 4
-            ? [{ slug: "red-tailed-cuckoo", name: "Red-tailed cuckoo", difference: "smoky wings, no pollen basket" }]
+            ? [
+                {
+                  slug: "red-tailed-cuckoo",
+                  outside: null,
+                  name: "Red-tailed cuckoo",
+                  difference: "smoky wings, no pollen basket",
+                },
+              ]
             : []),
-          { slug: null, name: "Bumblebee-mimic hoverflies", difference: "two wings, big eyes, short antennae" },
+          ...(taxon.slug === "red-tailed"
+            ? [{ slug: null, outside: "mimic-hoverfly", name: "Mimic hoverfly", difference: "two wings, big eyes" }]
+            : []),
+          { slug: null, outside: null, name: "Other bees", difference: "slimmer, with a narrow waist" },
         ],
     characters: bare ? [] : charactersOf(taxon),
     media: [],
