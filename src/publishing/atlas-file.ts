@@ -13,6 +13,7 @@ import type { VisitCounts } from "./methods/coverage-methods.ts";
 import { type MethodCounts, methodStatements } from "./methods.ts";
 import { charactersOf, outsideTaxa } from "./outside-taxa.ts";
 import { periodLabel } from "./period-label.ts";
+import { sendingOf } from "./sending.ts";
 import type { TaxonNames } from "./taxon-names.ts";
 import { thankedRecorders } from "./thanks.ts";
 
@@ -59,6 +60,7 @@ export async function atlasFile(
     citation:
       settings.citation || `${settings.title} (${settings.edition.date.slice(0, 4)}), edition ${settings.edition.id}.`,
     contact: settings.contact,
+    sending: sendingOf(settings),
     periods,
     compared: compared === null ? null : [periods[compared[0]]?.id ?? "", periods[compared[1]]?.id ?? ""],
     provisional_years: settings.provisional_years,

@@ -81,6 +81,17 @@ export const Settings = z.strictObject({
   licence: z.string().default("CC-BY-4.0").describe("of the published tables, an SPDX identifier"),
   citation: z.string().default("").describe("how to cite the atlas; made from title and edition where empty"),
   contact: z.string().default("").describe("an address for corrections"),
+  sending: z
+    .strictObject({
+      email: z.string().default("").describe("an address that filled-in entry sheets are sent to"),
+      url: z
+        .union([z.literal(""), z.url()])
+        .default("")
+        .describe("a page that takes records, such as a form of yours"),
+      text: z.string().default("").describe("a sentence for whoever sends, such as how long an answer takes"),
+    })
+    .optional()
+    .describe("where the pages about taking part say records are sent; the contact where not given"),
   periods: z.array(PeriodSetting).min(1).describe("in order, earliest first; they may not overlap"),
   compared: z
     .tuple([identifier, identifier])

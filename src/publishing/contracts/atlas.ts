@@ -34,6 +34,9 @@ export const AtlasFile = z.strictObject({
   licence: z.strictObject({ id: z.string(), title: z.string(), url: z.string() }),
   citation: z.string(),
   contact: z.string(),
+  sending: z
+    .strictObject({ email: z.string(), url: z.string(), text: z.string() })
+    .describe("where records are sent; each may be empty"),
   periods: z.array(Period),
   compared: z
     .tuple([z.string(), z.string()])

@@ -50,6 +50,7 @@ export function atlasFile(
     licence: { id: "CC-BY-4.0", title: "CC BY 4.0", url: "https://creativecommons.org/licenses/by/4.0/" },
     citation: "Fixture Scheme (2025) The Fixture Atlas, edition 2025.1. Invented records.",
     contact: "",
+    sending: { email: "records@atlas.example", url: "", text: "Somebody answers." },
     periods: two
       ? [
           { id: "p1", label: "1990–2005", from: 1990, to: 2005 },

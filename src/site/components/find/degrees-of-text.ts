@@ -36,7 +36,9 @@ export function degreesOfText(text: string): Degrees | undefined {
   return Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180 ? { latitude, longitude } : undefined;
 }
 
-function angle(parts: readonly (string | undefined)[]): { degrees: number; axis: "north" | "east" | undefined } | undefined {
+function angle(
+  parts: readonly (string | undefined)[],
+): { degrees: number; axis: "north" | "east" | undefined } | undefined {
   const [before, sign, whole = "", minutes = "0", seconds = "0", behind] = parts;
   const letter = (before ?? behind)?.toUpperCase();
   if ((before !== undefined && behind !== undefined) || (letter !== undefined && sign !== undefined)) return undefined;

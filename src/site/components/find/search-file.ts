@@ -45,5 +45,8 @@ export function packSquares(squares: readonly string[]): Record<string, string> 
  * @example hasSquare({ NZ: "26 27" }, "NZ27") // true
  */
 export function hasSquare(squares: SearchFile["squares"], code: string): boolean {
-  return Object.hasOwn(squares, code.slice(0, -2)) && squares[code.slice(0, -2)]?.split(" ").includes(code.slice(-2)) === true;
+  return (
+    Object.hasOwn(squares, code.slice(0, -2)) &&
+    squares[code.slice(0, -2)]?.split(" ").includes(code.slice(-2)) === true
+  );
 }

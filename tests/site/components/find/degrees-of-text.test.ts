@@ -24,7 +24,17 @@ describe("degreesOfText", () => {
   });
 
   it("reads no position where there is none", () => {
-    for (const text of ["NZ26", "25 64", "54.978", "95.0, 1.0", "54.9N 1.6N", "-54.9S, 1.6W", "54°70'N 1°W", "buff-tailed", "12.5, 200.1"])
+    for (const text of [
+      "NZ26",
+      "25 64",
+      "54.978",
+      "95.0, 1.0",
+      "54.9N 1.6N",
+      "-54.9S, 1.6W",
+      "54°70'N 1°W",
+      "buff-tailed",
+      "12.5, 200.1",
+    ])
       expect(degreesOfText(text), text).toBeUndefined();
   });
 

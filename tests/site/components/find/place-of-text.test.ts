@@ -2,7 +2,10 @@ import { describe, expect, it } from "vitest";
 import { placeOfDegrees, placeOfText } from "../../../../src/site/components/find/place-of-text.ts";
 import { hasSquare, packSquares } from "../../../../src/site/components/find/search-file.ts";
 
-const FILE = { squares: packSquares(["NZ26", "NZ27", "TG51", "O13", "WV65", "10kmE398N302", "30UXE15"]), grids: ["british", "irish", "channel-islands", "laea", "mgrs"] };
+const FILE = {
+  squares: packSquares(["NZ26", "NZ27", "TG51", "O13", "WV65", "10kmE398N302", "30UXE15"]),
+  grids: ["british", "irish", "channel-islands", "laea", "mgrs"],
+};
 const squaresOf = async (text: string) => (await placeOfText(text, FILE))?.squares;
 
 describe("placeOfText", () => {
@@ -26,7 +29,8 @@ describe("placeOfText", () => {
 
   it("names a square that has no page, and takes no name for a place", async () => {
     expect(await placeOfText("NZ9999", FILE)).toEqual({ squares: [], without: "NZ99" });
-    for (const text of ["buff-tailed", "bombus", "SP", "7-spot ladybird", ""]) expect(await placeOfText(text, FILE), text).toBeUndefined();
+    for (const text of ["buff-tailed", "bombus", "SP", "7-spot ladybird", ""])
+      expect(await placeOfText(text, FILE), text).toBeUndefined();
   });
 });
 

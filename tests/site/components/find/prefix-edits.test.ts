@@ -4,7 +4,9 @@ import { codes, editsAllowed, prefixEdits } from "../../../../src/site/component
 
 /** Optimal string alignment as textbooks give it: the whole table, and the least of its last row. */
 function plainly(query: string, name: string): number {
-  const table = [...query, ""].map((_, row) => [...name, ""].map((__, column) => (row === 0 ? column : column === 0 ? row : 0)));
+  const table = [...query, ""].map((_, row) =>
+    [...name, ""].map((__, column) => (row === 0 ? column : column === 0 ? row : 0)),
+  );
   const at = (row: number, column: number) => table[row]?.[column] ?? Number.NaN;
   for (let row = 1; row <= query.length; row += 1)
     for (let column = 1; column <= name.length; column += 1) {
@@ -20,7 +22,8 @@ function plainly(query: string, name: string): number {
 
 /** Few letters, so that chance gives names that are nearly alike. */
 const text = (longest: number) => fc.string({ unit: fc.constantFrom("a", "b", "c", " "), maxLength: longest });
-const edits = (query: string, name: string, limit: number, start = 0) => prefixEdits(codes(query), codes(name), start, limit);
+const edits = (query: string, name: string, limit: number, start = 0) =>
+  prefixEdits(codes(query), codes(name), start, limit);
 
 describe("prefixEdits", () => {
   it("is the least of the textbook's table, as far as the limit", () => {
@@ -42,7 +45,9 @@ describe("prefixEdits", () => {
 
   it("counts a letter put in, left out, changed and two swapped as one each", () => {
     // Damerau (1964): the four errors of a single keystroke.
-    expect(["gardden", "grden", "gerden", "gadren"].map((query) => edits(query, "garden bumblebee", 2))).toEqual([1, 1, 1, 1]);
+    expect(["gardden", "grden", "gerden", "gadren"].map((query) => edits(query, "garden bumblebee", 2))).toEqual([
+      1, 1, 1, 1,
+    ]);
     expect(edits("garden", "garden bumblebee", 2)).toBe(0);
     expect(edits("grdn", "garden", 1)).toBe(2);
   });
