@@ -49,6 +49,7 @@ export const OTHER_PARTS = [
   "tail",
   "tip",
   "wing-base",
+  "wing-pairs",
   "underside",
   "tongue",
   "flight",
