@@ -15,6 +15,7 @@ import { pairsOfPeriods } from "./change/pairs-of-periods.ts";
 import { tellTrends } from "./change/tell-trends.ts";
 import { COVERAGE_TABLES, measureCoverage } from "./coverage/measure-coverage.ts";
 import { generalise } from "./generalise.ts";
+import { measureNeighbourhood, NEIGHBOURHOOD_TABLES } from "./neighbourhood/measure-neighbourhood.ts";
 import { measureRange } from "./range/measure-range.ts";
 import { measureRegions } from "./regions/measure-regions.ts";
 import { measureSeason } from "./season/measure-season.ts";
@@ -62,6 +63,8 @@ export const MEASURE_TABLES = [
   "series",
   "square_recording_effort",
   "taxon_time_factors",
+  "regions_touched",
+  ...NEIGHBOURHOOD_TABLES,
 ] as const;
 
 /**
@@ -97,6 +100,7 @@ export async function measure(
   await fillSquarePlaces(database, scheme, territories);
   await measureSeason(database, scheme);
   await measureCoverage(database, scheme);
+  await measureNeighbourhood(database, scheme);
   await measureUse(database, scheme);
   await measureRange(database, territories);
   await measureRegions(database, scheme, territories);
