@@ -139,6 +139,7 @@ export type Character = z.infer<typeof Character>;
 export const SeasonRow = z.strictObject({
   caste: z.string().describe("caste id, or not_stated"),
   label: z.string(),
+  many: z.string().optional().describe("several of the caste, where the scheme says it; else by the English rules"),
   records: z.array(count).length(36),
   visits: z.array(count).length(36),
   total: count.describe("records of this caste with a date short enough"),

@@ -1,5 +1,4 @@
-import { inPeriod } from "../components/text/in-period.ts";
-import { grouped } from "../components/text/numbers.ts";
+import { grouped } from "../components/text/grouped.ts";
 import { counted } from "../components/text/words.ts";
 import type { RecordedSquare, TaxonOnMap } from "./map-data.ts";
 import type { View } from "./square-paint.ts";
@@ -79,4 +78,10 @@ export function viewWords(
         ? [periods[view.earlier]?.label, periods[view.later]?.label].join(" and ")
         : "";
   return `${taxon.name}${years ? `, ${years}` : ""}: recorded in ${grouped(squares)} ${squares === 1 ? "square" : "squares"} of ${size} in view.${taxon.shownAt10km ? " Shown at 10 km, and no finer." : ""}`;
+}
+
+/** "in 1990–2005", and "until 1989" for a period open at the left. The map's own, so that no catalogue comes with its script. */
+function inPeriod(label: string): string {
+  const open = /^to (\d+)$/.exec(label);
+  return open === null ? `in ${label}` : `until ${open[1]}`;
 }

@@ -5,6 +5,7 @@
  */
 import en from "./en/index.ts";
 import fr from "./fr/index.ts";
+import { frenchSpaces } from "./french-spaces.ts";
 import ga from "./ga/index.ts";
 
 /** A key of the English catalogue, and so of all. */
@@ -17,7 +18,11 @@ export type WordsOf<English> = { readonly [Each in keyof English]: string };
 export type SomeWordsOf<English> = { readonly [Each in keyof English]?: string };
 
 /** Catalogues by language, without region. */
-export const CATALOGUES: Readonly<Record<string, Readonly<Partial<Record<Key, string>>>>> = { en, fr, ga };
+export const CATALOGUES: Readonly<Record<string, Readonly<Partial<Record<Key, string>>>>> = {
+  en,
+  fr: /* @__PURE__ */ frenchSpaces(fr),
+  ga,
+};
 
 /** English, which has every message. */
 export const ENGLISH: Readonly<Record<Key, string>> = en;

@@ -26,6 +26,13 @@ export function markEnglish(words: string): string {
   return markLanguage(words, "en");
 }
 
+const ENGLISH_WITHIN = new RegExp(`${BEGIN}en${OF}([^${BEGIN}${END}]*)${END}`, "g");
+
+/** The same for an English sentence whose parts may be marked already. @example markEnglishWhole(`In ${markEnglish("May")}`) // markEnglish("In May") */
+export function markEnglishWhole(words: string): string {
+  return markEnglish(hasMarks(words) ? words.replace(ENGLISH_WITHIN, "$1") : words);
+}
+
 /** Whether a text has words that were marked. @example hasMarks("<p>Pas</p>") // false */
 export function hasMarks(text: string): boolean {
   return text.includes(BEGIN);
@@ -64,4 +71,18 @@ export function showMarks(html: string): string {
       return part.replace(BEGINNING, `<${element} lang="$1">`).replaceAll(END, `</${element}>`);
     })
     .join("");
+}
+
+/**
+ * The language some words are marked as, where they begin with a mark.
+ *
+ * @example markedAs(markEnglish("Season")) // "en"
+ */
+export function markedAs(text: string): string | undefined {
+  return text.startsWith(BEGIN) ? text.slice(1, text.indexOf(OF)) : undefined;
+}
+
+/** Length of the marks a text begins with, for what is done to its first letter. @example marksBefore("Season") // 0 */
+export function marksBefore(text: string): number {
+  return text.startsWith(BEGIN) ? (text.match(/^(?:\uE000[A-Za-z0-9-]+\uE002)+/)?.[0].length ?? 0) : 0;
 }

@@ -1,5 +1,5 @@
 import { CATALOGUES, ENGLISH, type Key } from "./catalogue.ts";
-import { markEnglish } from "./fallback.ts";
+import { markEnglishWhole } from "./fallback.ts";
 import { baseLanguage, DEFAULT_LANGUAGE, language } from "./language.ts";
 import { formatMessage, type Tags, type Values } from "./message.ts";
 
@@ -17,8 +17,18 @@ export { language };
 export function say(key: Key, values: Values = {}, tags?: Tags): string {
   const own = messages(language())[key];
   return own === undefined
-    ? markEnglish(formatMessage(ENGLISH[key], DEFAULT_LANGUAGE, values, tags))
+    ? markEnglishWhole(formatMessage(ENGLISH[key], DEFAULT_LANGUAGE, values, tags))
     : formatMessage(own, language(), values, tags);
+}
+
+/**
+ * The language a message will be said in: that of the build, or English where it lacks the message. For values that are
+ * made by `Intl`, such as names of months, so that a sentence is of one language.
+ *
+ * @example languageOf("layout.species") // "en-GB"
+ */
+export function languageOf(key: Key): string {
+  return messages(language())[key] === undefined ? DEFAULT_LANGUAGE : language();
 }
 
 /**

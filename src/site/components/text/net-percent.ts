@@ -1,6 +1,6 @@
 import type { ChangeRow } from "../../../publishing/contracts.ts";
-import { FEWEST_FOR_PERCENT, grouped, signed } from "./numbers.ts";
-import { plural } from "./words.ts";
+import { say } from "../../words/say.ts";
+import { FEWEST_FOR_PERCENT, signed } from "./numbers.ts";
 
 /**
  * Net change as a whole percentage of the earlier squares, with its sign; in squares where the earlier ones are
@@ -17,7 +17,7 @@ export function netPercent({
 }: Pick<ChangeRow, "net_percent" | "net" | "retained" | "lost">): string {
   if (net_percent === null) return "";
   if (retained + lost < FEWEST_FOR_PERCENT)
-    return `${signed(net)} ${Math.abs(net) === 1 ? "square" : plural("square")}`;
+    return say("text.net-squares", { signed: signed(net), squares: Math.abs(net) });
   const whole = Math.round(net_percent);
-  return `${whole > 0 ? "+" : ""}${grouped(whole === 0 ? 0 : whole)} %`;
+  return say("text.percent", { number: signed(whole === 0 ? 0 : whole) });
 }

@@ -1,23 +1,6 @@
-const grouping = new Intl.NumberFormat("en-GB");
+import { language, say } from "../../words/say.ts";
 
-/**
- * A whole number with a comma at each thousand and a true minus.
- *
- * @example grouped(-1379) // "−1,379"
- */
-export function grouped(number: number): string {
-  return grouping.format(number).replace("-", "−");
-}
-
-/**
- * A change with its sign; no change has none.
- *
- * @param number a difference, in any unit
- * @example signed(99) // "+99"
- */
-export function signed(number: number): string {
-  return number > 0 ? `+${grouped(number)}` : grouped(number);
-}
+export { grouped, signed } from "./grouped.ts";
 
 /** Fewest things of which the atlas gives a percentage. */
 export const FEWEST_FOR_PERCENT = 20;
@@ -33,20 +16,35 @@ export const FEWEST_FOR_PERCENT = 20;
 export function percentage(part: number, whole: number): string | undefined {
   if (whole < FEWEST_FOR_PERCENT) return undefined;
   const rounded = Math.round((100 * part) / whole);
-  if (rounded === 0 && part > 0) return "under 1 %";
-  if (rounded === 100 && part < whole) return "over 99 %";
-  return `${rounded} %`;
+  if (rounded === 0 && part > 0) return say("text.percent-under", { number: 1 });
+  if (rounded === 100 && part < whole) return say("text.percent-over", { number: 99 });
+  return say("text.percent", { number: rounded });
 }
 
-const WORDS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-
 /**
- * A number in words up to twelve, in figures above.
+ * A number in words up to twelve, in figures above. In languages whose numbers agree with a noun the message of the
+ * sentence says the small ones itself.
  *
  * @example inWords(3) // "three"
  */
 export function inWords(number: number): string {
-  return WORDS[number] ?? grouped(number);
+  return say("text.number", { n: number });
+}
+
+const decimals = new Map<string, Intl.NumberFormat>();
+
+/**
+ * A number with one figure after the decimal sign.
+ *
+ * @example oneDecimal(1.44) // "1.4", and "1,4" in French
+ */
+export function oneDecimal(number: number): string {
+  const tag = language();
+  const known = decimals.get(tag);
+  if (known !== undefined) return known.format(number);
+  const made = new Intl.NumberFormat(tag, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+  decimals.set(tag, made);
+  return made.format(number);
 }
 
 /**
@@ -56,9 +54,9 @@ export function inWords(number: number): string {
  * @example fileSize(41_300) // "41 kB"
  */
 export function fileSize(bytes: number): string {
-  if (bytes < 1_000) return `${bytes} bytes`;
-  if (bytes < 999_500) return `${Math.round(bytes / 1_000)} kB`;
-  return `${(bytes / 1_000_000).toFixed(1)} MB`;
+  if (bytes < 1_000) return say("text.bytes", { n: bytes });
+  if (bytes < 999_500) return say("text.kilobytes", { number: Math.round(bytes / 1_000) });
+  return say("text.megabytes", { number: oneDecimal(bytes / 1_000_000) });
 }
 
 /**

@@ -1,5 +1,8 @@
 import type { ShownCoarser, TaxonFile } from "../../../publishing/contracts.ts";
+import { withoutMarks } from "../../words/fallback.ts";
+import { say } from "../../words/say.ts";
 import type { Sentence } from "./sentences.ts";
+import { capital } from "./words.ts";
 
 /**
  * Which records of a taxon are shown coarser than they are known, and why, one sentence an entry of the scheme's list.
@@ -12,16 +15,16 @@ export function shownCoarserSentences({ shown_coarser }: Pick<TaxonFile, "shown_
 }
 
 function headOf({ of, level, whole, scope }: ShownCoarser): string {
-  const records = of === "" ? "Records" : `Records of ${of}`;
-  const which = scope === "" ? "" : ` (${scope})`;
-  if (level === "withheld")
-    return whole
-      ? "Its places are withheld: it is on no map."
-      : `${records} whose places are withheld${which} are on no map.`;
-  return whole ? `Shown at ${level}.` : `${records}${which} are shown at ${level}.`;
+  if (whole) return level === "withheld" ? say("text.coarser-withheld") : say("text.coarser", { level });
+  const named = (scoped: string) =>
+    say("text.coarser-records", { of: of === "" ? "none" : "some", name: of, scoped, scope });
+  if (level !== "withheld") return say("text.coarser-some", { records: named(scope === "" ? "" : "yes"), level });
+  return scope === ""
+    ? say("text.coarser-some-withheld", { records: named("") })
+    : say("text.coarser-some-withheld-scope", { records: named(""), scope });
 }
 
 function asSentence(text: string): string {
   const trimmed = text.trim();
-  return `${trimmed.charAt(0).toUpperCase()}${trimmed.slice(1)}${/[.!?]$/.test(trimmed) ? "" : "."}`;
+  return `${capital(trimmed)}${/[.!?]$/.test(withoutMarks(trimmed)) ? "" : "."}`;
 }

@@ -1,24 +1,16 @@
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-] as const;
-/** Last day of each month; the last third of February takes the leap day in. */
-const LAST_DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+import type { Key } from "../../words/catalogue.ts";
+import { language, languageOf, say } from "../../words/say.ts";
+import { monthNames, thirdValues } from "./month-names.ts";
 
-function parts(third: number): { month: number; part: number } {
-  if (!Number.isInteger(third) || third < 0 || third > 35)
-    throw new RangeError(`third of a month ${third}: from 0 to 35`);
-  return { month: Math.floor(third / 3), part: third % 3 };
+const said = new Map<string, string>();
+
+/** A page says the same 36 thirds over and over. */
+function sayThird(key: Key, third: number): string {
+  const known = said.get(`${language()} ${key} ${third}`);
+  if (known !== undefined) return known;
+  const words = say(key, thirdValues(third, languageOf(key)));
+  said.set(`${language()} ${key} ${third}`, words);
+  return words;
 }
 
 /**
@@ -29,9 +21,7 @@ function parts(third: number): { month: number; part: number } {
  * @example thirdDays(7) // "11–20 March"
  */
 export function thirdDays(third: number): string {
-  const { month, part } = parts(third);
-  const days = ["1–10", "11–20", `21–${LAST_DAYS[month] ?? 31}`][part] ?? "";
-  return `${days} ${MONTHS[month] ?? ""}`;
+  return sayThird("text.third", third);
 }
 
 /**
@@ -42,13 +32,12 @@ export function thirdDays(third: number): string {
  * @example thirdLoosely(7) // "mid March"
  */
 export function thirdLoosely(third: number): string {
-  const { month, part } = parts(third);
-  return `${["early", "mid", "late"][part] ?? ""} ${MONTHS[month] ?? ""}`;
+  return sayThird("text.third-loosely", third);
 }
 
 /** The name of a month. @param month 0 to 11 @example monthName(4) // "May" */
 export function monthName(month: number): string {
-  return MONTHS[month] ?? "";
+  return monthNames(language()).alone[month] ?? "";
 }
 
 /**
@@ -57,7 +46,7 @@ export function monthName(month: number): string {
  * @example longDate("2025-03-01") // "1 March 2025"
  */
 export function longDate(text: string): string {
-  const [, year, month, day] = text.match(/^(\d{4})-(\d{2})-(\d{2})$/) ?? [];
-  const name = month === undefined ? undefined : MONTHS[Number(month) - 1];
-  return name === undefined ? text : `${Number(day)} ${name} ${year ?? ""}`;
+  const [, year = "", month, day] = text.match(/^(\d{4})-(\d{2})-(\d{2})$/) ?? [];
+  const name = month === undefined ? undefined : monthNames(languageOf("text.date")).inDate[Number(month) - 1];
+  return name === undefined ? text : say("text.date", { day: String(Number(day)), month: name, year });
 }

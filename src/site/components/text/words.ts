@@ -1,9 +1,13 @@
-import { grouped, inWords } from "./numbers.ts";
+import { marksBefore } from "../../words/fallback.ts";
+import { language } from "../../words/language.ts";
+import { grouped } from "./grouped.ts";
+import { inWords } from "./numbers.ts";
 
 const UNCHANGED = /(?:species|series|sheep|deer|fish|larvae|pupae|exuviae)$/i;
 
 /**
- * The plural of an English noun by the regular rules, and of the few words of the trade that have none.
+ * The plural of an English noun by the regular rules, and of the few words of the trade that have none. English alone:
+ * a message of the catalogue says its own plurals, and a scheme's nouns bring theirs.
  *
  * @example plural("worker") // "workers"
  * @example plural("species") // "species"
@@ -17,7 +21,7 @@ export function plural(noun: string): string {
 }
 
 /**
- * A number with its noun, in the singular for one.
+ * A number with its English noun, in the singular for one. Sentences of the catalogue count by plural forms instead.
  *
  * @param many the plural, where it is not regular
  * @example counted(1, "visit") // "1 visit"
@@ -36,22 +40,30 @@ export function countedInWords(number: number, one: string, many: string = plura
   return `${inWords(number)} ${number === 1 ? one : many}`;
 }
 
+const lists = new Map<string, Intl.ListFormat>();
+
 /**
- * A list in one line: commas, and "and" before the last.
+ * A list in one line, as the page's language lists: in English commas, and "and" before the last.
  *
  * @example listed(["queen", "worker", "male"]) // "queen, worker and male"
  */
 export function listed(words: readonly string[]): string {
   if (words.length < 2) return words.join("");
-  return `${words.slice(0, -1).join(", ")} and ${words.at(-1) ?? ""}`;
+  const tag = language();
+  const known = lists.get(tag) ?? new Intl.ListFormat(tag, { type: "conjunction" });
+  lists.set(tag, known);
+  return known.format(words);
 }
 
 /** First letter made large. @example capital("three species") // "Three species" */
 export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  const at = marksBefore(text);
+  return text.slice(0, at) + text.charAt(at).toUpperCase() + text.slice(at + 1);
 }
 
 /** First letter made small, unless the word is a code or in capitals. @example small("Queen") // "queen" */
 export function small(text: string): string {
-  return /^\p{Lu}[\p{Lu}\d]/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
+  const at = marksBefore(text);
+  const words = text.slice(at);
+  return /^\p{Lu}[\p{Lu}\d]/u.test(words) ? text : text.slice(0, at) + words.charAt(0).toLowerCase() + words.slice(1);
 }

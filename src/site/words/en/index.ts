@@ -1,4 +1,5 @@
 import book from "./book.ts";
 import layout from "./layout.ts";
+import text from "./text.ts";
 
-export default { ...book, ...layout };
+export default { ...book, ...layout, ...text };

@@ -1,3 +1,4 @@
 import layout from "./layout.ts";
+import text from "./text.ts";
 
-export default { ...layout };
+export default { ...layout, ...text };

@@ -10,5 +10,6 @@ export default {
   "layout.regions": "Réigiúin",
   "layout.methods": "Modhanna",
   "layout.invented": "Taifid chumtha.",
+  "layout.edition": "{title}, eagrán {edition}, {date}.",
   "layout.part-english": "Níl codanna den leathanach seo aistrithe fós; tá siad i mBéarla.",
 } satisfies SomeWordsOf<typeof en>;
