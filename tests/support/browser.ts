@@ -4,6 +4,7 @@ import { delimiter, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { inflate } from "@sparticuz/chromium";
 import { type Browser, chromium, type LaunchOptions } from "playwright-core";
+import type { PrintingBrowser } from "../../src/build/book/find-browser.ts";
 
 /** WebGL without a graphics card, so that maps are drawn the same on every machine. */
 const ARGS = ["--use-angle=swiftshader", "--enable-unsafe-swiftshader", "--ignore-gpu-blocklist"];
@@ -92,4 +93,15 @@ async function unpackInto(folder: string, archives: string): Promise<void> {
     if (before === undefined) delete process.env["TMPDIR"];
     else process.env["TMPDIR"] = before;
   }
+}
+
+/** A program that prints, for code that starts the browser itself: an installed Chromium, else the packed one. */
+export async function printingBrowser(): Promise<PrintingBrowser> {
+  const [installed] = findOnPath();
+  if (installed !== undefined) return { program: installed };
+  const { executablePath, env } = await packedBrowser();
+  const environment = Object.fromEntries(
+    Object.entries(env ?? {}).flatMap(([name, value]) => (value === undefined ? [] : [[name, String(value)]])),
+  );
+  return { program: executablePath ?? "chromium", environment };
 }

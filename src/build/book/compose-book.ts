@@ -49,7 +49,9 @@ function chapterId(index: number): string {
 }
 
 function titlePage({ title, heading, summary, edition, notice, imprint }: BookFile): string {
-  const lines = imprint.map(({ title: name, html }) => `<dt>${escaped(name)}</dt><dd>${html}</dd>`).join("");
+  const lines = imprint
+    .map(({ title: name, html }) => `<dt>${escaped(name)}</dt><dd>${withoutOwnLinks(html)}</dd>`)
+    .join("");
   return `<header class="book-title"><p class="book-name">${escaped(title)}</p><h1>${escaped(heading)}</h1><p class="lead">${escaped(summary)}</p><p class="book-edition">${escaped(edition)}</p>${notice === "" ? "" : `<p class="book-notice">${escaped(notice)}</p>`}<dl class="imprint">${lines}</dl></header>`;
 }
 
@@ -72,6 +74,11 @@ function index({ words, names }: BookFile, ids: ReadonlyMap<string, string>, pag
     return `<li><a href="#${id}"><span>${shown}</span><b>${pages?.get(id) ?? ""}</b></a></li>`;
   });
   return `<section class="book-index" id="index-of-names"><h1>${escaped(words.index)}</h1><ul>${lines.join("")}</ul></section>`;
+}
+
+/** Links to files of the site are of no use on paper. */
+function withoutOwnLinks(html: string): string {
+  return html.replace(/<a href="(?![a-z]+:)[^"]*">([\s\S]*?)<\/a>/g, "$1");
 }
 
 function escaped(text: string): string {

@@ -34,16 +34,21 @@ export function numberOfPages(pdf: Buffer): number {
 }
 
 /**
- * The same file with the moment of its making put back to the start of a day, so that two makings are the same bytes.
+ * The same file without what differs between two printings of one page: the moment of its making becomes the start of
+ * a day, and the browser's running numbers of elements are counted from 0, in their order.
  *
  * @param day year-month-day
- * @example atDate(pdf, "2025-03-01") // … /CreationDate (D:20250301000000+00'00') …
+ * @example settled(pdf, "2025-03-01") // … /CreationDate (D:20250301000000+00'00') … /ID (node00000000) …
  */
-export function atDate(pdf: Buffer, day: string): Buffer {
+export function settled(pdf: Buffer, day: string): Buffer {
   const text = pdf.toString("latin1");
   const stamp = `${day.replaceAll("-", "")}000000`;
+  const nodes = [...new Set([...text.matchAll(/\(node(\d{8})\)/g)].map(([, number = ""]) => number))].sort();
+  const counted = new Map(nodes.map((number, index) => [number, String(index).padStart(8, "0")]));
   return Buffer.from(
-    text.replace(/(\/(?:CreationDate|ModDate) \(D:)\d{14}/g, (_, start: string) => start + stamp),
+    text
+      .replace(/(\/(?:CreationDate|ModDate) \(D:)\d{14}/g, (_, start: string) => start + stamp)
+      .replace(/\(node(\d{8})\)/g, (_, number: string) => `(node${counted.get(number) ?? number})`),
     "latin1",
   );
 }

@@ -17,7 +17,7 @@ import { serve } from "../serve.ts";
 import { placedStyles } from "./chapter.ts";
 import { type ChapterPages, composeBook } from "./compose-book.ts";
 import type { PrintingBrowser } from "./find-browser.ts";
-import { atDate, numberOfPages, pagesOfPlaces } from "./pdf-places.ts";
+import { numberOfPages, pagesOfPlaces, settled } from "./pdf-places.ts";
 import { printPage } from "./print-page.ts";
 import { runningHeads } from "./running-heads.ts";
 
@@ -77,7 +77,7 @@ export async function writeBook({
       const counted = pagesOfPlaces(pdf);
       if (counted.size === 0) throw new Error(`${browser.program} named no place in the PDF: use a newer Chromium`);
       if (pages !== undefined && same(pages, counted)) {
-        write(resolve(file), atDate(pdf, book.day));
+        write(resolve(file), settled(pdf, book.day));
         return numberOfPages(pdf);
       }
       pages = counted;
