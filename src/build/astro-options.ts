@@ -1,6 +1,14 @@
 import path from "node:path";
 import type { AstroInlineConfig } from "astro";
 
+type VitePlugin = Extract<
+  NonNullable<NonNullable<AstroInlineConfig["vite"]>["plugins"]>[number],
+  { readonly name: string }
+>;
+
+/** Where Vite keeps the code it would put round every import on request: an eighth of a page's styles and script. */
+const HELPER = "\0vite/preload-helper.js";
+
 /** Where a site build reads and writes: absolute folders, and the address prefix the site is served under. */
 export interface SitePlaces {
   /** Folder that holds `src/site`; Astro writes its own notes to `.astro` inside it, so it must be writable. */
@@ -33,6 +41,30 @@ export function astroOptions({ root, outDir, cacheDir, base }: SitePlaces): Astr
     compressHTML: true,
     devToolbar: { enabled: false },
     build: { format: "directory", inlineStylesheets: "never" },
-    vite: { cacheDir: path.join(cacheDir, "vite"), build: { assetsInlineLimit: 0, chunkSizeWarningLimit: 1200 } },
+    vite: {
+      cacheDir: path.join(cacheDir, "vite"),
+      plugins: [plainImports()],
+      build: { assetsInlineLimit: 0, chunkSizeWarningLimit: 1200, modulePreload: false },
+    },
+  };
+}
+
+/**
+ * Makes an import on request a plain `import()`. Vite would wrap each so that styles and further chunks are fetched
+ * ahead; no script of the site has any, and one that came to have styles would miss them, so that stops the build.
+ *
+ * @returns a plugin for Vite
+ * @example plainImports().name // "atlaswright:plain-imports"
+ */
+export function plainImports(): VitePlugin {
+  return {
+    name: "atlaswright:plain-imports",
+    enforce: "pre",
+    load: (id) => (id === HELPER ? "export const __vitePreload = (load) => load();" : undefined),
+    generateBundle(_, bundle) {
+      for (const chunk of Object.values(bundle))
+        if (chunk.type === "chunk" && chunk.code.includes("__vite__mapDeps("))
+          throw new Error(`${chunk.fileName} imports on request a module with styles; import the styles as ?url`);
+    },
   };
 }
