@@ -5,6 +5,7 @@ import { AccountingFile } from "../publishing/contracts.ts";
 import { publish } from "../publishing/publish.ts";
 import { type Answer, answerOf } from "./answer.ts";
 import { counted } from "./counted.ts";
+import { writeOffline } from "./offline/write-offline.ts";
 import { type Measured, measureScheme, type RunOptions } from "./pipeline.ts";
 import { renderSite } from "./render-site.ts";
 import { codeHash, hashOf } from "./stages.ts";
@@ -38,6 +39,7 @@ export async function buildAtlas({ out, base, ...options }: BuildOptions): Promi
         pages: join(site.folder, "pages"),
         published: published.folder,
         edition: measured.scheme.settings.edition.id,
+        languages: measured.scheme.settings.languages.filter((tag) => tag !== measured.scheme.settings.language),
       }),
       out,
     );
@@ -54,13 +56,19 @@ export async function buildAtlas({ out, base, ...options }: BuildOptions): Promi
 /** Lays pages and tables together in one folder; `data/latest` is a copy of the edition's, for addresses that stay. */
 function assemble(
   workFolder: string,
-  { pages, published, edition }: { pages: string; published: string; edition: string },
+  {
+    pages,
+    published,
+    edition,
+    languages,
+  }: { pages: string; published: string; edition: string; languages: readonly string[] },
 ): string {
   const whole = join(workFolder, "whole");
   rmSync(whole, { recursive: true, force: true });
   cpSync(pages, whole, { recursive: true });
-  for (const part of ["data", "map"]) cpSync(join(published, part), join(whole, part), { recursive: true });
+  for (const part of ["data", "map", "identify"]) cpSync(join(published, part), join(whole, part), { recursive: true });
   cpSync(join(whole, "data", edition), join(whole, "data", LATEST), { recursive: true });
+  writeOffline(whole, languages, edition);
   return whole;
 }
 
