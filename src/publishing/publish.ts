@@ -14,6 +14,7 @@ import {
   CoverageFile,
   DownloadsFile,
   FiguresFile,
+  HectadSummary,
   KnownTruthFile,
   PageFile,
   RegionFile,
@@ -21,21 +22,25 @@ import {
   SquareFile,
   SquaresFile,
   TaxonFile,
+  TranslationFile,
+  WantedFile,
 } from "./contracts.ts";
 import { coverageFile } from "./coverage-file.ts";
 import { writeDownloads } from "./downloads.ts";
+import { type Expected, gatherExpected } from "./expected.ts";
 import { figuresOf, gatherFigures } from "./figures/gather-figures.ts";
 import { judgingRules } from "./fill-change-figures.ts";
 import { knownTruthFile } from "./known-truth-file.ts";
 import { writeMapFolder } from "./map-folder.ts";
-import { renderMarkdown } from "./markdown.ts";
 import { gatherMeasured } from "./measured.ts";
+import { writeNeighbourhoods } from "./neighbourhoods-files.ts";
 import { regionFiles } from "./regions-file.ts";
 import { squareFiles } from "./square-files.ts";
 import type { MapSquare } from "./square-tiles.ts";
 import { cornersInDegrees } from "./squares-geojson.ts";
 import { taxonFile, taxonSummary } from "./taxon-files.ts";
 import { namesOfTaxa } from "./taxon-names.ts";
+import { pageHtml, translationFiles } from "./translation-files.ts";
 import { uncoveredSquares } from "./uncovered.ts";
 import type { DownloadEntry } from "./write-tables.ts";
 
@@ -74,7 +79,8 @@ export async function publish(
       downloads: ownDownloads(files, names.get(id)?.slug ?? "", settings.edition.id),
     }),
   );
-  const squares = await squareFiles(database, scheme, names, measured);
+  const expected = await gatherExpected(database, names, measured);
+  const squares = await squareFiles(database, scheme, names, measured, expected);
   for (const part of ["taxa", "figures", "squares", "pages"]) mkdirSync(join(folder, part), { recursive: true });
   write(folder, "atlas.json", AtlasFile, atlas);
   write(folder, "known-truth.json", KnownTruthFile, knownTruthFile());
@@ -82,35 +88,46 @@ export async function publish(
   write(folder, "downloads.json", DownloadsFile, { edition: settings.edition.id, files });
   write(folder, "coverage.json", CoverageFile, await coverageFile(database, scheme));
   write(folder, "squares.json", SquaresFile, {
-    squares: squares.map(({ taxa_list: _, tetrads: __, years: ___, ...summary }) => summary),
+    squares: squares.map((square) => HectadSummary.strip().parse(square)),
   });
+  write(folder, "wanted.json", WantedFile, expected.wanted);
   for (const taxon of taxa) write(folder, `taxa/${taxon.slug}.json`, TaxonFile, taxon);
   const figures = await gatherFigures(database, scheme);
   for (const { slug, taxon_id } of taxa)
     write(folder, `figures/${slug}.json`, FiguresFile, { taxon_id, slug, ...figuresOf(figures, taxon_id) });
   for (const square of squares) write(folder, `squares/${square.slug}.json`, SquareFile, square);
-  await writeRegions(database, scheme, names, folder);
+  await writeRegions(database, scheme, names, { folder, expected });
   for (const page of scheme.pages) write(folder, `pages/${page.slug}.json`, PageFile, pageFile(page));
+  if (scheme.translations.length > 0) mkdirSync(join(folder, "languages"), { recursive: true });
+  for (const file of translationFiles(scheme, names))
+    write(folder, `languages/${file.language}.json`, TranslationFile, file);
   copyBasemap(scheme, folder);
-  writeMapFolder(join(folder, "map"), await mapSquares(database, scheme), atlas, taxa, ground(scheme));
+  const visits = new Map(
+    squares.flatMap(({ square, visits: ofPeriods, tetrads }): [string, number[]][] => [
+      [square, ofPeriods],
+      ...tetrads.map((tetrad): [string, number[]] => [tetrad.square, [tetrad.visits]]),
+    ]),
+  );
+  writeMapFolder(join(folder, "map"), await mapSquares(database, scheme), atlas, taxa, ground(scheme), visits);
+  await writeNeighbourhoods(database, names, { folder: join(folder, "identify"), latest: settings.periods.length - 1 });
 }
 
 async function writeRegions(
   database: Database,
   scheme: Scheme,
   names: Parameters<typeof regionFiles>[2],
-  folder: string,
+  { folder, expected }: { folder: string; expected: Expected },
 ): Promise<void> {
   if (scheme.regions.length === 0) return;
   mkdirSync(join(folder, "regions"), { recursive: true });
-  const { list, regions } = await regionFiles(database, scheme, names);
+  const { list, regions } = await regionFiles(database, scheme, names, expected);
   write(folder, "regions.json", RegionsFile, list);
   for (const region of regions) write(folder, `regions/${region.slug}.json`, RegionFile, region);
 }
 
-function pageFile({ slug, front, sections }: Scheme["pages"][number]): PageFile {
-  const html = sections.map(({ title, body }) => renderMarkdown(title === "" ? body : `## ${title}\n\n${body}`));
-  return { slug, title: front.title, lead: front.lead, html: html.join("\n"), in_footer: front.footer };
+function pageFile(page: Scheme["pages"][number]): PageFile {
+  const { slug, front } = page;
+  return { slug, title: front.title, lead: front.lead, html: pageHtml(page), in_footer: front.footer };
 }
 
 function ownDownloads(files: readonly DownloadEntry[], slug: string, edition: string): TaxonFile["downloads"] {

@@ -6,7 +6,7 @@ import { generalisedTo, shownCoarser } from "./generalisations.ts";
 import { renderMarkdown } from "./markdown.ts";
 import type { Measured } from "./measured.ts";
 import { charactersOf, outsideNames } from "./outside-taxa.ts";
-import { slugOf } from "./slug.ts";
+import { sectionId } from "./section-id.ts";
 import { statusesOf } from "./statuses.ts";
 import type { TaxonNames } from "./taxon-names.ts";
 
@@ -113,19 +113,13 @@ function changeOf(
   return changeRows(must(measured.get(taxonId)).changes, judging, (row) => hiddenAt(row, listed));
 }
 
-/** Sections the pages have a place of their own for, by heading; others keep the slug of theirs. */
-function sectionId(title: string): string {
-  const slug = slugOf(title) || "text";
-  return slug === "how-to-know-it" ? "know" : slug;
-}
-
 /** One row a caste of the settings that has records, in their order, and "not stated" last. */
 function seasonRows(scheme: Scheme, { season, leftOut }: Measured): TaxonFile["season_by_caste"] {
   const castes = [
-    ...scheme.settings.castes.map(({ id, label }) => ({ id, label })),
-    { id: "not_stated", label: scheme.settings.castes.length === 0 ? "All records" : "Not stated" },
+    ...scheme.settings.castes.map(({ id, label, many }) => ({ id, label, many })),
+    { id: "not_stated", many: undefined, label: scheme.settings.castes.length === 0 ? "All records" : "Not stated" },
   ];
-  return castes.flatMap(({ id, label }) => {
+  return castes.flatMap(({ id, label, many }) => {
     const records = Array<number>(36).fill(0);
     const visits = Array<number>(36).fill(0);
     for (const row of season) {
@@ -135,7 +129,9 @@ function seasonRows(scheme: Scheme, { season, leftOut }: Measured): TaxonFile["s
     }
     const total = records.reduce((sum, number) => sum + number, 0);
     const left_out = leftOut.find(({ caste }) => caste === id)?.records ?? 0;
-    return total + left_out === 0 ? [] : [{ caste: id, label, records, visits, total, left_out }];
+    return total + left_out === 0
+      ? []
+      : [{ caste: id, label, ...(many === undefined ? {} : { many }), records, visits, total, left_out }];
   });
 }
 

@@ -22,6 +22,7 @@ import { readStatuses, type StatusRow } from "./statuses-file.ts";
 import { readSuppressedNames, type SuppressedNames } from "./suppressed-names.ts";
 import { checkTaxaOfChecks } from "./taxa-of-checks.ts";
 import { readTerritories, type TerritoryArea } from "./territory-areas.ts";
+import { languageOfFile, readTranslations, type Translation } from "./translations.ts";
 import { readYaml } from "./yaml-file.ts";
 
 /** A scheme's folder, read and checked: everything but the records. */
@@ -35,6 +36,8 @@ export interface Scheme {
   outside: OutsideRow[];
   accounts: Map<string, Account>;
   pages: SchemePage[];
+  /** Its words and texts in further languages, in the order of the settings. */
+  translations: Translation[];
   territories: TerritoryArea[];
   landSquares: LandSquares | null;
   /** Which records are shown coarser than they are known. */
@@ -71,6 +74,8 @@ export function readScheme(folder: string): Scheme {
   const { taxa, checklist } = readChecklist(folder, settings);
   checkTaxaOfChecks(settings, taxa, at);
   const outside = readOutside(folder, settings, taxa);
+  const [accounts, pages, regions] = [accountsOf(folder, taxa, outside), pagesOf(folder), readRegions(folder)];
+  const known = new Set(taxa.map(({ taxonID }) => taxonID));
   return {
     folder,
     settings,
@@ -78,12 +83,13 @@ export function readScheme(folder: string): Scheme {
     checklist,
     characters: readCharacters(folder, settings, taxa, outside),
     outside,
-    accounts: accountsOf(folder, taxa, outside),
-    pages: pagesOf(folder),
+    accounts,
+    pages,
+    translations: readTranslations(folder, { settings, accounts, pages, known, outside, regions }),
     territories: readTerritories(folder, settings),
     landSquares: readLandSquares(folder, settings),
     sensitive: readSensitive(folder, settings, taxa),
-    regions: readRegions(folder),
+    regions,
     sites: readSites(folder),
     statuses: readStatuses(folder, taxa),
     suppressed: readSuppressedNames(folder),
@@ -143,7 +149,7 @@ function pagesOf(folder: string): SchemePage[] {
 function markdownFiles(folder: string, part: string): string[] {
   if (!existsSync(join(folder, part))) return [];
   return readdirSync(join(folder, part))
-    .filter((name) => name.endsWith(".md"))
+    .filter((name) => name.endsWith(".md") && languageOfFile(name) === undefined)
     .sort()
     .map((name) => `${part}/${name}`);
 }

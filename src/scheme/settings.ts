@@ -189,6 +189,10 @@ export const Settings = z.strictObject({
       z.strictObject({
         id: identifier,
         label: z.string().describe("as shown"),
+        many: z
+          .string()
+          .optional()
+          .describe("several of them, where that is no regular English plural, as Arbeiterinnen for Arbeiterin"),
         words: z.array(z.string()).min(1).describe("what recorders write for it, in any case"),
         within: identifier
           .optional()

@@ -22,7 +22,7 @@ export function bookFile(): BookFile {
     summary: all.summary,
     edition: say("book.edition", { edition: all.edition.id, date: longDate(all.edition.date) }),
     day: all.edition.date,
-    notice: all.invented_notice,
+    notice: all.invented ? `${say("layout.invented")} ${all.invented_notice}` : "",
     imprint: imprint(all),
     words: { contents: say("book.contents"), index: say("book.index") },
     parts: [

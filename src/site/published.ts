@@ -15,7 +15,14 @@ import {
   SquareFile,
   SquaresFile,
   TaxonFile,
+  TranslationFile,
+  WantedFile,
 } from "../publishing/contracts.ts";
+
+import { atlasIn } from "./in-language/atlas-in-language.ts";
+import { type PageLanguage, wordsIn } from "./in-language/page-language.ts";
+import { figuresIn, pageIn, taxonIn } from "./in-language/taxon-in-language.ts";
+import { language } from "./words/say.ts";
 
 /**
  * The folder of published tables the site is built from.
@@ -48,21 +55,50 @@ function read<T>(name: string, contract: z.ZodType<T>): T {
   );
 }
 
-/** Keeps the answer for the folder it was read from: one build reads one folder, a test several. */
 function once<T>(name: string, contract: z.ZodType<T>): () => T {
-  let kept: { folder: string; value: T } | undefined;
+  return kept(() => read(name, contract));
+}
+
+/** Keeps the answer for the folder and the language it was made for: one build has one of each, a test several. */
+function kept<T>(make: () => T): () => T {
+  let last: { key: string; value: T } | undefined;
   return () => {
-    const folder = publishedFolder();
-    if (kept?.folder !== folder) kept = { folder, value: read(name, contract) };
-    return kept.value;
+    const key = `${language()} ${publishedFolder()}`;
+    if (last?.key !== key) last = { key, value: make() };
+    return last.value;
   };
 }
 
-/** Title, periods, settings in force and the list of taxa. Read once a build. @example atlas().title // "The Carder Atlas" */
-export const atlas = once("atlas.json", AtlasFile);
+const publishedAtlas = once("atlas.json", AtlasFile);
+
+/** The language of the pages, that of the scheme, and what it has in that of the pages. */
+const pageLanguage = kept((): PageLanguage => {
+  const [first, tag] = [publishedAtlas().language, language()];
+  const file = `languages/${tag}.json`;
+  const isThere = tag !== first && existsSync(path.join(publishedFolder(), file));
+  return { first, tag, words: isThere ? read(file, TranslationFile) : undefined };
+});
+
+/**
+ * Title, periods, settings in force and the list of taxa, in the language of the pages: what the scheme has in its first
+ * language alone is marked with it (`words/fallback.ts`). Read once a build. @example atlas().title // "The Carder Atlas"
+ */
+export const atlas = kept(() => atlasIn(pageLanguage(), publishedAtlas()));
+
+/**
+ * A text of the scheme's first language, marked where the pages are in another. For what has no translation of its own.
+ *
+ * @example firstLanguage("yellow or black") // "yellow or black", and between marks on French pages
+ */
+export function firstLanguage(text: string): string {
+  return wordsIn(pageLanguage(), "", text);
+}
 
 /** Every hectad that is on land or was visited. Read once a build. @example squares().squares.length // 3717 */
 export const squares = once("squares.json", SquaresFile);
+
+/** Squares by what further visits could add. Read once a build. @example wanted().squares[0]?.rank // 1 */
+export const wanted = once("wanted.json", WantedFile);
 
 /** Squares covered under two rules, and how complete their lists are. Read once a build. @example coverage().rules[0]?.minimum_visits // 3 */
 export const coverage = once("coverage.json", CoverageFile);
@@ -78,12 +114,13 @@ export const downloads = once("downloads.json", DownloadsFile);
 
 /** One taxon, read anew each time. @throws when the file is missing @example taxon("red-tailed").hectads // 1379 */
 export function taxon(slug: string): TaxonFile {
-  return read(`taxa/${slug}.json`, TaxonFile);
+  const file = read(`taxa/${slug}.json`, TaxonFile);
+  return taxonIn(pageLanguage(), file, { shown: atlas(), published: publishedAtlas() });
 }
 
 /** Every statistic of one taxon, read anew each time. @example figures("red-tailed").trends.length // 28 */
 export function figures(slug: string): FiguresFile {
-  return read(`figures/${slug}.json`, FiguresFile);
+  return figuresIn(pageLanguage(), read(`figures/${slug}.json`, FiguresFile));
 }
 
 /** One hectad, read anew each time: thousands of them must not stay in memory. @example square("nz27").taxa_all // 10 */
@@ -97,16 +134,25 @@ export function regions(): RegionsFile {
   return isThere ? listOfRegions() : { land_known: false, layers: [] };
 }
 
-const listOfRegions = once("regions.json", RegionsFile);
+const listOfRegions = kept(() => {
+  const file = read("regions.json", RegionsFile);
+  return { ...file, layers: file.layers.map((layer) => ({ ...layer, regions: layer.regions.map(named) })) };
+});
+
+/** A region by the name it has in the language of the pages. */
+function named<Region extends { region_id: string; name: string }>(region: Region): Region {
+  const name = pageLanguage().words?.regions[region.region_id];
+  return name === undefined ? region : { ...region, name };
+}
 
 /** One region, read anew each time. @example region("trent-valley").taxa // 17 */
 export function region(slug: string): RegionFile {
-  return read(`regions/${slug}.json`, RegionFile);
+  return named(read(`regions/${slug}.json`, RegionFile));
 }
 
 /** One of the scheme's own pages. @example page("about").title // "About the atlas" */
 export function page(slug: string): PageFile {
-  return read(`pages/${slug}.json`, PageFile);
+  return pageIn(pageLanguage(), read(`pages/${slug}.json`, PageFile));
 }
 
 /** Text of one base map file, or undefined where the scheme has none. @example basemap("land") // '{"type":"FeatureCollection",…' */

@@ -16,4 +16,7 @@ export default {
   "layout.own-host": "Nothing on this page is fetched from another host.",
   "layout.wrong": "Something wrong? <a>{contact}</a>",
   "layout.part-english": "Parts of this page are not translated yet; they are in English.",
+  "layout.invented-notice": "The species are real; the scheme, places of recording and people are not.",
+  "layout.account-language": "This account is in {language}.",
+  "layout.page-language": "This page is in {language}.",
 } as const;

@@ -69,4 +69,7 @@ export default {
   "text.coarser-some-withheld-scope": "{records} whose places are withheld ({scope}) are on no map.",
   "text.coarser-records":
     "{of, select, none {Records} other {Records of {name}}}{scoped, select, yes { ({scope})} other {}}",
+  "text.not-stated": "Not stated",
+  "text.all-records": "All records",
+  "text.all-castes": "All castes",
 } as const;

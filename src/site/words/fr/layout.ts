@@ -18,4 +18,8 @@ export default {
   "layout.own-host": "Rien sur cette page ne vient d’un autre hôte.",
   "layout.wrong": "Une erreur ? <a>{contact}</a>",
   "layout.part-english": "Certaines parties de cette page ne sont pas encore traduites ; elles sont en anglais.",
+  "layout.invented-notice":
+    "Les espèces sont réelles ; le programme, les lieux de collecte et les personnes ne le sont pas.",
+  "layout.account-language": "Cette notice est en {language}.",
+  "layout.page-language": "Cette page est en {language}.",
 } satisfies WordsOf<typeof en>;

@@ -76,4 +76,7 @@ export default {
   "text.coarser-some-withheld-scope": "{records} dont les lieux sont tenus secrets ({scope}) : sur aucune carte.",
   "text.coarser-records":
     "{of, select, none {Données} other {Données de {name}}}{scoped, select, yes { ({scope})} other {}}",
+  "text.not-stated": "Non précisé",
+  "text.all-records": "Toutes les données",
+  "text.all-castes": "Toutes les castes",
 } satisfies WordsOf<typeof en>;

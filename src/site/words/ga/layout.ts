@@ -12,4 +12,6 @@ export default {
   "layout.invented": "Taifid chumtha.",
   "layout.edition": "{title}, eagrán {edition}, {date}.",
   "layout.part-english": "Níl codanna den leathanach seo aistrithe fós; tá siad i mBéarla.",
+  "layout.account-language": "{language}: teanga an chuntais seo.",
+  "layout.page-language": "{language}: teanga an leathanaigh seo.",
 } satisfies SomeWordsOf<typeof en>;
