@@ -1,3 +1,4 @@
+import { say } from "../../words/say.ts";
 import { inWords } from "../text/numbers.ts";
 import type { Sentence } from "../text/sentences.ts";
 import { capital, listed, small } from "../text/words.ts";
@@ -16,16 +17,16 @@ export type AgreementLine = Pick<Line, "name" | "direction" | "more" | "fewer" |
 export function agreementSentence(lines: readonly AgreementLine[]): Sentence {
   if (lines.length === 0) return "";
   const speaking = lines.filter(({ direction }) => direction !== null);
-  if (speaking.length === 0)
-    return lines.length === 1 ? "The one line **cannot judge it**." : "None of the lines **can judge it**.";
+  if (speaking.length === 0) return say(lines.length === 1 ? "lines.one-silent" : "lines.all-silent");
   const start = speaking.length === 1 ? ofOne(speaking[0] as AgreementLine, lines.length) : ofSeveral(speaking);
-  return `${start}${uncorrected(speaking)}`;
+  return [start, uncorrected(speaking)].filter(Boolean).join(" ");
 }
 
 function ofOne(line: AgreementLine, lines: number): Sentence {
-  const says = line.direction === "none" ? "shows **no direction**" : `shows **${saysOf(line)}**`;
-  if (lines === 1) return `${line.name}: it ${says}.`;
-  return `One of ${inWords(lines)} lines speaks, ${small(line.name)}, and ${says}.`;
+  const says = saysOf(line);
+  return lines === 1
+    ? say("lines.alone", { name: line.name, says })
+    : say("lines.one-speaks", { all: inWords(lines), name: small(line.name), says });
 }
 
 function ofSeveral(speaking: readonly AgreementLine[]): Sentence {
@@ -34,11 +35,10 @@ function ofSeveral(speaking: readonly AgreementLine[]): Sentence {
   if (more.length > 0 && fewer.length > 0) return disagreement(more, fewer, none);
   const told = [...more, ...fewer];
   const all = inWords(speaking.length);
-  if (told.length === 0)
-    return `None of the ${all} lines that speak shows **a direction**: each interval includes no change.`;
-  const start = `${capital(inWords(told.length))} of ${all} lines that speak ${told.length === 1 ? "shows" : "show"} **${shared(told)}**`;
-  if (none.length === 0) return `${start}.`;
-  return `${start}; ${inWords(none.length)} ${none.length === 1 ? "shows" : "show"} no direction.`;
+  if (told.length === 0) return say("lines.none-points", { all });
+  const values = { told: told.length, words: capital(inWords(told.length)), all, says: shared(told) };
+  if (none.length === 0) return say("lines.agree", values);
+  return say("lines.agree-but-some", { ...values, silent: none.length, others: inWords(none.length) });
 }
 
 function disagreement(
@@ -46,9 +46,11 @@ function disagreement(
   fewer: readonly AgreementLine[],
   none: readonly AgreementLine[],
 ): Sentence {
-  const by = (lines: readonly AgreementLine[]) => `(${listed(lines.map(({ name }) => small(name)))})`;
-  const rest = none.length === 0 ? "" : `; no direction ${by(none)}`;
-  return `The lines **disagree**: **${shared(more)}** ${by(more)}, **${shared(fewer)}** ${by(fewer)}${rest}.`;
+  const by = (lines: readonly AgreementLine[]) => listed(lines.map(({ name }) => small(name)));
+  const values = { more: shared(more), moreBy: by(more), fewer: shared(fewer), fewerBy: by(fewer) };
+  return none.length === 0
+    ? say("lines.disagree", values)
+    : say("lines.disagree-but-some", { ...values, noneBy: by(none) });
 }
 
 /**
@@ -61,9 +63,6 @@ function shared(lines: readonly AgreementLine[]): string {
 
 function uncorrected(speaking: readonly AgreementLine[]): Sentence {
   if (speaking.some(({ isCorrected }) => isCorrected)) return "";
-  const raw = speaking.every(({ method }) => method === "squares_compared");
-  if (raw) return " That line is **not corrected for recording**.";
-  return speaking.length === 1
-    ? " It is **not shown to correct for recording**."
-    : " None of them is **shown to correct for recording**.";
+  if (speaking.every(({ method }) => method === "squares_compared")) return say("lines.uncorrected-squares");
+  return say(speaking.length === 1 ? "lines.uncorrected-one" : "lines.uncorrected-several");
 }

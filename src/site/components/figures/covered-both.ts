@@ -1,7 +1,7 @@
 import type { ChangeRow } from "../../../publishing/contracts.ts";
+import { say } from "../../words/say.ts";
 import { grouped } from "../text/numbers.ts";
 import type { Sentence } from "../text/sentences.ts";
-import { counted } from "../text/words.ts";
 
 type Counts = Pick<
   ChangeRow,
@@ -33,12 +33,13 @@ export function coveredBoth(row: Counts): Sentence {
     row.not_comparable_before +
     row.covered_one_no_record +
     row.covered_neither;
-  const start = `**${grouped(both)} of ${counted(all, "square")}** ${both === 1 ? "is" : "are"} covered in both periods by records of others: only ${both === 1 ? "this" : "these"} can show a change.`;
+  const start = say("lines.covered", { n: both, both: grouped(both), all });
   const more = outside + unsettled;
   if (more === 0) return start;
-  const why = [
-    outside > 0 ? "too little else was recorded there" : "",
-    unsettled > 0 ? "one period has only records of provisional years or of animals not established" : "",
+  const [one = "", other] = [
+    outside > 0 ? say("lines.outside-uncovered") : "",
+    unsettled > 0 ? say("lines.outside-unsettled") : "",
   ].filter(Boolean);
-  return `${start} ${counted(more, "more square")} ${more === 1 ? "holds" : "hold"} it in both, outside these figures: ${why.join(", or ")}.`;
+  const why = other === undefined ? one : say("lines.outside-either", { one, other });
+  return `${start} ${say("lines.outside", { n: more, why })}`;
 }

@@ -1,8 +1,8 @@
 import type { AtlasFile, Period, TaxonFile } from "../../../publishing/contracts.ts";
 import type { NumberClass } from "../../maps/number-map.ts";
+import { say } from "../../words/say.ts";
 import { inWords } from "../text/numbers.ts";
 import type { Sentence } from "../text/sentences.ts";
-import { countedInWords } from "../text/words.ts";
 
 /** Most classes of years that one ink can tell apart. */
 const CLASSES = 4;
@@ -68,9 +68,11 @@ export function firstYearClasses(years: readonly number[]): FirstYearClass[] {
  * @example firstYearsSentence([2001, 2004, 2004]) // => "First recorded in **2001**, in one square; by 2004 in **three**."
  */
 export function firstYearsSentence(years: readonly number[]): Sentence {
-  if (years.length === 0) return "No square of it has a year.";
+  if (years.length === 0) return say("ranges.first-years-none");
   const [first, last] = [Math.min(...years), Math.max(...years)];
-  const start = years.filter((year) => year === first).length;
-  const begun = `First recorded in **${first}**, in ${countedInWords(start, "square")}`;
-  return first === last ? `${begun}.` : `${begun}; by ${last} in **${inWords(years.length)}**.`;
+  const n = years.filter((year) => year === first).length;
+  const begun = { first: String(first), n, words: inWords(n) };
+  return first === last
+    ? say("ranges.first-years-one", begun)
+    : say("ranges.first-years-more", { ...begun, last: String(last), all: inWords(years.length) });
 }

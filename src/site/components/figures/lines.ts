@@ -1,4 +1,5 @@
 import type { MethodClaim, TrendMethod, TrendRow } from "../../../publishing/contracts.ts";
+import { say } from "../../words/say.ts";
 import { change } from "./figure-words.ts";
 
 /** Which way a line points: its interval lies above 0, below, or holds it; null where the method is silent. */
@@ -16,45 +17,41 @@ interface MethodWords {
   readonly fewer: string;
 }
 
-/** Said of every figure that is relative to the group: it says nothing of a decline that all share. */
-const RELATIVE = {
-  more: "more squares than expected from the group as a whole",
-  fewer: "fewer squares than expected from the group as a whole",
+/** What each method is told in, and the keys of its words, in the order of the lines. */
+const METHODS = {
+  squares_compared: { unit: "%", counts: "square", anchor: "squares-compared", kind: "squares" },
+  local_frequency: { unit: "%", counts: "square", anchor: "local-frequencies", kind: "relative" },
+  reporting_rate: { unit: "%", counts: "list", anchor: "reporting-rate", kind: "lists" },
+  // Said of every figure that is relative to the group: it says nothing of a decline that all share.
+  relative_change: { unit: "SD", counts: "square", anchor: "change-relative-to-the-group", kind: "relative" },
 } as const;
 
-/** The methods in the order of their lines. */
-export const METHOD_WORDS: Readonly<Record<TrendMethod, MethodWords>> = {
-  squares_compared: {
-    name: "Squares compared",
-    unit: "%",
-    counts: "square",
-    anchor: "squares-compared",
-    more: "more squares",
-    fewer: "fewer squares",
-  },
-  local_frequency: {
-    name: "Local frequencies",
-    unit: "%",
-    counts: "square",
-    anchor: "local-frequencies",
-    ...RELATIVE,
-  },
-  reporting_rate: {
-    name: "Reporting rate",
-    unit: "%",
-    counts: "list",
-    anchor: "reporting-rate",
-    more: "a larger share of lists that name it",
-    fewer: "a smaller share of lists that name it",
-  },
-  relative_change: {
-    name: "Change relative to the group",
-    unit: "SD",
-    counts: "square",
-    anchor: "change-relative-to-the-group",
-    ...RELATIVE,
-  },
-};
+const NAMES = {
+  squares_compared: "lines.squares-compared",
+  local_frequency: "lines.local-frequencies",
+  reporting_rate: "lines.reporting-rate",
+  relative_change: "lines.relative-change",
+} as const;
+
+/** The methods of change in the order of their lines. */
+export const TREND_METHODS = Object.keys(METHODS) as TrendMethod[];
+
+/**
+ * What a method is called and told in, in the language of the build.
+ *
+ * @example methodWords("reporting_rate").name // => "Reporting rate"
+ */
+export function methodWords(method: TrendMethod): MethodWords {
+  const { unit, counts, anchor, kind } = METHODS[method];
+  return {
+    name: say(NAMES[method]),
+    unit,
+    counts,
+    anchor,
+    more: say(`lines.more-${kind}`),
+    fewer: say(`lines.fewer-${kind}`),
+  };
+}
 
 /** One method's answer for one pair of periods, as the panel shows it. */
 export interface Line extends MethodWords {
@@ -66,15 +63,6 @@ export interface Line extends MethodWords {
   /** What is said of its correction for recording. */
   readonly correction: string;
 }
-
-/** Words for each state of a claim. */
-const CORRECTIONS: Readonly<Record<MethodClaim["claim"], string>> = {
-  none: "not corrected for recording",
-  rank: "ranks the group, claims no correction",
-  untested: "its correction for recording is untested",
-  kept: "corrected for recording",
-  withdrawn: "its correction for recording failed its test",
-};
 
 /**
  * Which way a trend points.
@@ -102,12 +90,12 @@ export function linesOf(
   set = "main",
 ): Line[] {
   const own = trends.filter((row) => row.from_period === from && row.to_period === to && row.evidence_set === set);
-  return (Object.keys(METHOD_WORDS) as TrendMethod[]).flatMap((method) => {
+  return TREND_METHODS.flatMap((method) => {
     const trend = own.find((row) => row.method === method);
     if (trend === undefined) return [];
+    const isCorrected = claimOf(claims, method) === "kept";
     const correction = correctionOf(claims, method);
-    const isCorrected = correction === CORRECTIONS.kept;
-    return [{ ...METHOD_WORDS[method], method, trend, direction: directionOf(trend), isCorrected, correction }];
+    return [{ ...methodWords(method), method, trend, direction: directionOf(trend), isCorrected, correction }];
   });
 }
 
@@ -117,7 +105,11 @@ export function linesOf(
  * @example correctionOf([], "reporting_rate") // => "its correction for recording is untested"
  */
 export function correctionOf(claims: readonly MethodClaim[], method: TrendMethod): string {
-  return CORRECTIONS[claims.find((row) => row.method === method)?.claim ?? "untested"];
+  return say(`lines.claim-${claimOf(claims, method)}`);
+}
+
+function claimOf(claims: readonly MethodClaim[], method: TrendMethod): MethodClaim["claim"] {
+  return claims.find((row) => row.method === method)?.claim ?? "untested";
 }
 
 /**
@@ -139,7 +131,7 @@ export function numbersOf({
 /** What a line says, in words. @example saysOf({ direction: "none", more: "more squares", fewer: "" }) // => "no direction" */
 export function saysOf({ direction, more, fewer }: Pick<Line, "direction" | "more" | "fewer">): string {
   if (direction === null) return "";
-  return direction === "none" ? "no direction" : direction === "more" ? more : fewer;
+  return direction === "none" ? say("lines.no-direction") : direction === "more" ? more : fewer;
 }
 
 /**

@@ -1,7 +1,8 @@
 import type { RangeRow } from "../../../publishing/contracts.ts";
+import { say } from "../../words/say.ts";
 import type { Sentence } from "../text/sentences.ts";
-import { counted, listed } from "../text/words.ts";
-import { figured } from "./figure-words.ts";
+import { listed } from "../text/words.ts";
+import { figured, inClauses } from "./figure-words.ts";
 
 /**
  * An area in whole square kilometres, with a decimal below 100.
@@ -20,11 +21,14 @@ export function area(km2: number): string {
  * @example rangeSentence(row, "in 2006–2024") // "Recorded in **540 squares of 2 km** in 2006–2024, an area of occupancy of **2,160 km²** or more, within an extent of **41,201 km²**."
  */
 export function rangeSentence(row: RangeRow | undefined, where: string): Sentence {
-  if (row === undefined || row.records === 0) return `No established record ${where}.`;
-  const extent = row.extent_km2 === null ? "" : `an extent of **${area(row.extent_km2)}**`;
-  if (row.occupancy_km2 === null)
-    return `Its area of occupancy **is not given** ${where}: ${row.occupancy_reason}.${extent === "" ? "" : ` Its records lie within ${extent}.`}`;
-  return `Recorded in **${counted(row.tetrads, "square")} of 2 km** ${where}, an area of occupancy of **${area(row.occupancy_km2)}** or more${extent === "" ? "" : `, within ${extent}`}.`;
+  if (row === undefined || row.records === 0) return say("ranges.none", { where });
+  const extent = row.extent_km2 === null ? "" : area(row.extent_km2);
+  if (row.occupancy_km2 === null) {
+    const silent = say("ranges.no-area", { where, reason: row.occupancy_reason });
+    return extent === "" ? silent : `${silent} ${say("ranges.within", { extent })}`;
+  }
+  const values = { n: row.tetrads, where, area: area(row.occupancy_km2) };
+  return extent === "" ? say("ranges.recorded", values) : say("ranges.recorded-within", { ...values, extent });
 }
 
 /**
@@ -33,7 +37,7 @@ export function rangeSentence(row: RangeRow | undefined, where: string): Sentenc
  * @example below(20_000) // => "below 20,000 km²"
  */
 export function below(threshold: number | null): string {
-  return threshold === null ? "" : `below ${area(threshold)}`;
+  return threshold === null ? "" : say("ranges.below", { area: area(threshold) });
 }
 
 /**
@@ -43,13 +47,11 @@ export function below(threshold: number | null): string {
  */
 export function rangeNote(row: RangeRow): string {
   const parts = [
-    row.records_not_shown > 0 && row.occupancy_km2 !== null
-      ? `${counted(row.records_not_shown, "record")} shown coarser on purpose fill no 2 km square`
-      : "",
-    row.records_left_out > 0 ? `${counted(row.records_left_out, "record")} not established left out` : "",
-    row.extent_raised ? "the polygon is smaller than the area of occupancy, and set equal to it" : "",
+    row.records_not_shown > 0 && row.occupancy_km2 !== null ? say("ranges.coarser", { n: row.records_not_shown }) : "",
+    row.records_left_out > 0 ? say("ranges.not-established", { n: row.records_left_out }) : "",
+    row.extent_raised ? say("ranges.raised") : "",
   ];
-  return parts.filter(Boolean).join("; ");
+  return inClauses(parts.filter(Boolean));
 }
 
 /** Names of the grids of a row, in words. @example gridsInWords(["british"], new Map([["british", "British National Grid"]])) // => "British National Grid" */

@@ -1,17 +1,16 @@
 import type { SeasonDatesRow, SeasonShiftRow } from "../../../publishing/contracts.ts";
+import { language, say } from "../../words/say.ts";
 import type { Sentence } from "../text/sentences.ts";
-import { monthName } from "../text/thirds.ts";
-import { listed, small } from "../text/words.ts";
+import { capital, listed, small } from "../text/words.ts";
 import { change, figured, interval } from "./figure-words.ts";
 
-const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+/** Bases of a date, in the order they are shown. */
+export const BASES = ["visits", "records", "even_visits"] as const;
 
-/** What each basis of a date is called, in the order they are shown. */
-export const BASIS_WORDS = {
-  visits: "Visits, each once",
-  records: "Records",
-  even_visits: "Visits, recording evened out over the year",
-} as const;
+/** What a basis of a date is called. @example basisWords("visits") // => "Visits, each once" */
+export function basisWords(basis: SeasonDatesRow["basis"]): string {
+  return say(`season-figures.basis-${basis}`);
+}
 
 /**
  * A day of the year in words, to the nearest whole day; days above 365 lie in the next year.
@@ -19,19 +18,20 @@ export const BASIS_WORDS = {
  * @example dayInWords(114) // => "24 April"
  */
 export function dayInWords(day: number): string {
-  const whole = Math.round(day);
-  let left = whole > 365 ? whole - 365 : whole;
-  for (const [month, days] of MONTH_DAYS.entries()) {
-    if (left <= days) return `${left} ${monthName(month)}`;
-    left -= days;
-  }
-  return "";
+  return dated(day, "long");
 }
 
 /** A day of the year in short, for tables. @example dayInShort(114) // => "24 Apr" */
 export function dayInShort(day: number): string {
-  const [number = "", month = ""] = dayInWords(day).split(" ");
-  return `${number} ${month.slice(0, 3)}`;
+  return dated(day, "short");
+}
+
+/** The day in a year that has no 29 February, as the language writes it. */
+function dated(day: number, month: "long" | "short"): string {
+  const whole = Math.round(day);
+  const date = Date.UTC(2023, 0, whole > 365 ? whole - 365 : whole);
+  const words = new Date(date).toLocaleDateString(language(), { day: "numeric", month, timeZone: "UTC" });
+  return words.replace(/ Sept$/, " Sep");
 }
 
 /**
@@ -48,9 +48,10 @@ export function seasonSentence(
 ): Sentence {
   const row = headline(dates.filter(({ basis }) => basis === "visits"));
   if (row?.day_50 == null)
-    return `${period === "" ? "No" : `Too few visits ${period}: no`} date of its season can be given.`;
-  const whose = row.caste === "all" || row.caste === "not_stated" ? "with it" : `with a ${small(row.caste_label)}`;
-  const start = `${period === "" ? "Half" : `${period.charAt(0).toUpperCase()}${period.slice(1)} half`} of the visits ${whose} were made by **${dayInWords(row.day_50)}**.`;
+    return period === "" ? say("season-figures.none") : say("season-figures.too-few", { when: period });
+  const whose = row.caste === "all" || row.caste === "not_stated" ? "half" : "half-caste";
+  const values = { when: capital(period), caste: small(row.caste_label), day: dayInWords(row.day_50) };
+  const start = say(period === "" ? `season-figures.${whose}-undated` : `season-figures.${whose}`, values);
   const shift = shifts.find(
     ({ caste, method, share }) => caste === row.caste && method === "regression" && share === 0.5,
   );
@@ -79,13 +80,26 @@ export function shiftSentence({
   last_year,
 }: SeasonShiftRow): Sentence {
   if (!judged || shift === null || low === null || high === null)
-    return `Whether it moved **cannot be told**: ${reason}.`;
-  const rest = `${years} years from ${first_year ?? ""} to ${last_year ?? ""}; latitude, territory, caste and the season of recording allowed for`;
+    return say("season-figures.shift-unknown", { reason });
+  const rest = say("season-figures.shift-rest", {
+    years,
+    first: String(first_year ?? ""),
+    last: String(last_year ?? ""),
+  });
   if (low <= 0 && high >= 0)
-    return `Its median shows **no clear shift**: ${change(shift, 1)} days per decade (95 % interval ${interval(low, high, (end) => change(end, 1))}; ${rest}).`;
-  const way = shift < 0 ? "earlier" : "later";
+    return say("season-figures.shift-none", {
+      shift: change(shift, 1),
+      interval: interval(low, high, (end) => change(end, 1)),
+      rest,
+    });
   const [near, far] = [low, high].map(Math.abs).sort((a, b) => a - b) as [number, number];
-  return `The median came **${figured(Math.abs(shift), 1)} days ${way} per decade** (95 % interval ${figured(near, 1)} to ${figured(far, 1)} ${way}; ${rest}).`;
+  return say("season-figures.shift", {
+    days: figured(Math.abs(shift), 1),
+    way: shift < 0 ? "earlier" : "later",
+    near: figured(near, 1),
+    far: figured(far, 1),
+    rest,
+  });
 }
 
 /**
@@ -95,17 +109,17 @@ export function shiftSentence({
  */
 export function leftOut({ vague, of_no_season }: Pick<SeasonDatesRow, "vague" | "of_no_season">): string {
   const parts = [
-    ...(vague > 0 ? [`${figured(vague)} ${vague === 1 ? "record" : "records"} whose date is not one day`] : []),
-    ...(of_no_season > 0
-      ? [`${figured(of_no_season)} ${of_no_season === 1 ? "record" : "records"} of specimens, literature or nests`]
-      : []),
+    ...(vague > 0 ? [say("season-figures.left-out-vague", { n: vague })] : []),
+    ...(of_no_season > 0 ? [say("season-figures.left-out-kind", { n: of_no_season })] : []),
   ];
-  return parts.length === 0 ? "" : `Left out: ${listed(parts)}.`;
+  return parts.length === 0 ? "" : say("season-figures.left-out", { parts: listed(parts) });
 }
 
 /** What a line of the shift follows. @example shiftName({ method: "regression", share: 0.1, adjusted: true }) // => "Day by which 10 % were made" */
 export function shiftName({ method, share, adjusted }: Pick<SeasonShiftRow, "method" | "share" | "adjusted">): string {
   if (method === "regression")
-    return share === 0.5 ? "Median of all visits" : `Day by which ${Math.round(100 * share)} % were made`;
-  return adjusted ? "Medians of the years" : "Medians of the years, as recorded";
+    return share === 0.5
+      ? say("season-figures.of-median")
+      : say("season-figures.of-share", { percent: Math.round(100 * share) });
+  return say(adjusted ? "season-figures.of-years" : "season-figures.of-years-raw");
 }

@@ -1,6 +1,8 @@
 import type { MethodClaim, TrendMethod, TrendRow } from "../../../publishing/contracts.ts";
+import { say } from "../../words/say.ts";
+import { inWords } from "../text/numbers.ts";
 import type { Sentence } from "../text/sentences.ts";
-import { countedInWords, listed, small } from "../text/words.ts";
+import { listed, small } from "../text/words.ts";
 import { evidenceName, evidenceOrder } from "./evidence-words.ts";
 import type { FigureRow } from "./figure-row.ts";
 import { type Direction, type Line, linesOf, saysOf } from "./lines.ts";
@@ -41,7 +43,7 @@ export function sensitivityOf(
         trendRow(evidenceName("main"), line),
         ...others.map(({ set, other, moves }) => ({
           ...trendRow(evidenceName(set), other),
-          says: moves === "" ? "the same" : moves,
+          says: moves === "" ? say("lines.the-same") : moves,
           differs: moves !== "",
         })),
       ],
@@ -60,10 +62,10 @@ export function sensitivityOf(
 export function whatMoves(main: Direction, other: Pick<Line, "direction" | "more" | "fewer">): string {
   const { direction } = other;
   if (direction === main) return "";
-  if (direction === null) return "no longer judged";
-  if (main === null) return `judged: ${saysOf(other)}`;
-  if (direction === "none") return "no longer a direction";
-  return main === "none" ? `now ${saysOf(other)}` : `turns round: ${saysOf(other)}`;
+  if (direction === null) return say("lines.no-longer-judged");
+  if (main === null) return say("lines.now-judged", { says: saysOf(other) });
+  if (direction === "none") return say("lines.no-longer-points");
+  return say(main === "none" ? "lines.now" : "lines.turns-round", { says: saysOf(other) });
 }
 
 /** Most sets that a sentence names. */
@@ -77,15 +79,17 @@ const NAMED_SETS = 3;
 export function sensitivitySentence(parts: readonly Pick<Sensitivity, "line" | "moved" | "silent">[]): Sentence {
   if (parts.length === 0) return "";
   const speaking = parts.filter(({ silent }) => !silent);
-  if (speaking.length === 0) return "No line **can judge it**, whatever is counted.";
+  if (speaking.length === 0) return say("lines.hangs-on-nothing-none");
   const sets = new Set(speaking.flatMap(({ moved }) => moved));
-  if (sets.size === 0)
-    return `Whatever is counted, ${speaking.length === 1 ? "the line that speaks says" : "every line that speaks says"} **the same**.`;
-  if (sets.size > NAMED_SETS) return "What the lines say **hangs on what is counted**; the bars mark where.";
+  if (sets.size === 0) return say("lines.hangs-on-nothing", { n: speaking.length });
+  if (sets.size > NAMED_SETS) return say("lines.hangs-on-much");
   const told = [...sets].map((set) => {
     const moved = speaking.filter(({ moved: own }) => own.includes(set));
     const [{ line } = speaking[0] as Sensitivity] = moved;
-    return `**${small(set)}** (${moved.length === 1 ? small(line.name) : countedInWords(moved.length, "line")})`;
+    const n = moved.length;
+    return n === 1
+      ? say("lines.set-moves-line", { set: small(set), line: small(line.name) })
+      : say("lines.set-moves-lines", { set: small(set), n, words: inWords(n) });
   });
-  return `The answer changes when counting ${listed(told)}.`;
+  return say("lines.hangs-on", { sets: listed(told) });
 }

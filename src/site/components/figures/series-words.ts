@@ -1,16 +1,24 @@
 import type { SeriesRow, TrendMethod } from "../../../publishing/contracts.ts";
+import { say } from "../../words/say.ts";
 import type { Sentence } from "../text/sentences.ts";
 import { figured } from "./figure-words.ts";
-import { METHOD_WORDS } from "./lines.ts";
+import { methodWords } from "./lines.ts";
 
-/** What each method's series shows, as a caption begins, with its unit. */
-export const SERIES_WORDS: Readonly<Record<TrendMethod, string>> = {
-  squares_compared: "Squares with it, as % of those covered",
-  local_frequency:
-    "Time factor at equal effort, % of that of the earlier compared period, against the mean of the group",
-  reporting_rate: "Share of complete lists that name it, %, at equal list length and season",
-  relative_change: "Squares against the group’s, in standard deviations",
-};
+const SHOWS = {
+  squares_compared: "figures.shows-squares",
+  local_frequency: "figures.shows-local",
+  reporting_rate: "figures.shows-reporting",
+  relative_change: "figures.shows-relative",
+} as const;
+
+/**
+ * What a method's series shows, as a caption begins, with its unit.
+ *
+ * @example seriesShows("squares_compared") // => "Squares with it, as % of those covered"
+ */
+export function seriesShows(method: TrendMethod): string {
+  return say(SHOWS[method]);
+}
 
 /**
  * Why a series has no figure at some time, in words that end a sentence after a colon. Where every list names it, or the lists
@@ -19,7 +27,7 @@ export const SERIES_WORDS: Readonly<Record<TrendMethod, string>> = {
  * @example whyNoPoint("squares_compared") // => "too few squares"
  */
 export function whyNoPoint(method: TrendMethod): string {
-  return METHOD_WORDS[method].counts === "list" ? "too few lists, or too much alike" : "too few squares";
+  return say(methodWords(method).counts === "list" ? "figures.no-point-lists" : "figures.no-point-squares");
 }
 
 /** One series: a method by year or by period. */
@@ -61,8 +69,7 @@ export function seriesNumber(number: number): string {
 export function seriesSentence(series: readonly Series[]): Sentence {
   const years = series.find(({ unit }) => unit === "year")?.rows ?? [];
   const told = years.filter(({ estimate }) => estimate !== null);
-  if (years.length === 0) return series.length === 0 ? "" : "Period by period, each with its 95 % interval.";
-  if (told.length === years.length)
-    return `${years.length === 1 ? "The **one year** has" : `All **${years.length} years** have`} enough to say.`;
-  return `**${told.length} of ${years.length} years** ${told.length === 1 ? "has" : "have"} enough to say; the others are dotted.`;
+  if (years.length === 0) return series.length === 0 ? "" : say("figures.series-periods");
+  if (told.length === years.length) return say("figures.series-all", { n: years.length });
+  return say("figures.series-some", { told: told.length, all: years.length });
 }

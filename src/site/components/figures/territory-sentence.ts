@@ -1,4 +1,5 @@
 import type { ChangeRow } from "../../../publishing/contracts.ts";
+import { say } from "../../words/say.ts";
 import type { Sentence } from "../text/sentences.ts";
 import { listed } from "../text/words.ts";
 
@@ -18,13 +19,16 @@ export function territorySentence(rows: readonly ChangeRow[], name: (row: Change
       )
       .map((row) => `**${name(row)}**`);
   const [more, fewer] = [where((low) => low > 0), where((_, high) => high < 0)];
-  const told = [
-    more.length > 0 ? `More squares in ${listed(more)}` : "",
-    fewer.length > 0 ? `${more.length > 0 ? "fewer" : "Fewer squares"} in ${listed(fewer)}` : "",
-  ].filter(Boolean);
+  const told = whereTold(more, fewer);
   const tetrads = rows.find(({ territory, resolution_m }) => territory === "all" && resolution_m === 2_000);
   const finer =
-    tetrads === undefined || tetrads.judged ? "" : `At 2 km change **cannot be judged**: ${tetrads.reason}.`;
-  const of = parts.some(({ judged }) => judged) ? "No territory shows a direction." : "";
-  return [parts.length < 2 ? "" : told.length > 0 ? `${told.join(", ")}.` : of, finer].filter(Boolean).join(" ");
+    tetrads === undefined || tetrads.judged ? "" : say("lines.finer-not-judged", { reason: tetrads.reason });
+  const none = parts.some(({ judged }) => judged) ? say("lines.no-territory") : "";
+  return [parts.length < 2 ? "" : told || none, finer].filter(Boolean).join(" ");
+}
+
+function whereTold(more: readonly string[], fewer: readonly string[]): Sentence {
+  if (fewer.length === 0) return more.length === 0 ? "" : say("lines.more-in", { more: listed(more) });
+  if (more.length === 0) return say("lines.fewer-in", { fewer: listed(fewer) });
+  return say("lines.more-and-fewer-in", { more: listed(more), fewer: listed(fewer) });
 }

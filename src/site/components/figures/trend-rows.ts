@@ -1,5 +1,6 @@
+import { say } from "../../words/say.ts";
 import type { FigureRow } from "./figure-row.ts";
-import { interval } from "./figure-words.ts";
+import { deviations, interval, percent } from "./figure-words.ts";
 import { type Line, lineNumber, numbersOf, saysOf } from "./lines.ts";
 
 /**
@@ -13,10 +14,10 @@ export function trendRow(name: string, line: Line): FigureRow {
   const { estimate, low, high } = trend;
   const counts = numbersOf(line);
   if (!trend.judged || estimate === null)
-    return { name, estimate: "", interval: "", reason: trend.reason || "no figure", counts, says: "" };
+    return { name, estimate: "", interval: "", reason: trend.reason || say("lines.no-figure"), counts, says: "" };
   return {
     name,
-    estimate: `${lineNumber(unit, estimate)}${unit === "%" ? "\u00a0%" : "\u00a0SD"}`,
+    estimate: unit === "%" ? percent(lineNumber(unit, estimate)) : deviations(lineNumber(unit, estimate)),
     interval: interval(low, high, (end) => lineNumber(unit, end)),
     reason: "",
     counts,

@@ -1,5 +1,6 @@
 import type { UseRow } from "../../../publishing/contracts.ts";
-import { listed, small } from "../text/words.ts";
+import { say } from "../../words/say.ts";
+import { capital, listed, small } from "../text/words.ts";
 import { figured } from "./figure-words.ts";
 
 /** Rows of one kind of surroundings, for all castes and for each. */
@@ -35,8 +36,9 @@ export function usesByKind(rows: readonly UseRow[]): UseOfKind[] {
  */
 export function useSentence(all: readonly UseRow[]): string {
   const judged = all.filter((row) => row.judged && row.ratio !== null);
-  if (judged.length === 0) return all.length === 0 ? "" : `Too little is stated to say: ${all[0]?.reason}.`;
-  const what = all[0]?.of_visit === true ? "visits there" : "all that was recorded there";
+  const [{ reason, of_visit, kind_label } = { reason: "", of_visit: false, kind_label: "" }] = all;
+  if (judged.length === 0) return all.length === 0 ? "" : say("season-figures.use-too-little", { reason });
+  const ofVisit = of_visit ? "yes" : "no";
   const more = judged.filter(({ low }) => low !== null && low > 1).sort((one, other) => ratioOf(other) - ratioOf(one));
   const less = judged
     .filter(({ high }) => high !== null && high < 1)
@@ -44,12 +46,17 @@ export function useSentence(all: readonly UseRow[]): string {
   const names = (rows: readonly UseRow[]) => listed(rows.map(({ term_label }) => small(term_label)));
   const [most, ...others] = more;
   if (most === undefined && less.length === 0)
-    return `No ${small(all[0]?.kind_label ?? "")} stands out against ${what}.`;
-  if (most === undefined) return `Recorded **less often** than ${what} would give: ${names(less.slice(0, 3))}.`;
-  const first = `Recorded **${figured(ratioOf(most), 1)} times as often: ${small(most.term_label)}**, against ${what} (95 % interval ${figured(most.low ?? 0, 1)} to ${figured(most.high ?? 0, 1)})`;
-  const also = others.length === 0 ? "" : `; more often too: ${names(others.slice(0, 2))}`;
-  const fewer = less.length === 0 ? "" : `; less often: ${names(less.slice(0, 2))}`;
-  return `${first}${also}${fewer}.`;
+    return capital(say("season-figures.use-none", { kind: small(kind_label), ofVisit }));
+  if (most === undefined) return say("season-figures.use-less", { ofVisit, terms: names(less.slice(0, 3)) });
+  return say("season-figures.use-more", {
+    ratio: figured(ratioOf(most), 1),
+    term: small(most.term_label),
+    ofVisit,
+    low: figured(most.low ?? 0, 1),
+    high: figured(most.high ?? 0, 1),
+    others: others.length === 0 ? "none" : names(others.slice(0, 2)),
+    fewer: less.length === 0 ? "none" : names(less.slice(0, 2)),
+  });
 }
 
 function ratioOf({ ratio }: UseRow): number {

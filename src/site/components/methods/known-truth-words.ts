@@ -1,6 +1,7 @@
 import { type KnownTruthRow, type MethodClaim, TARGETS, type TrendMethod } from "../../../publishing/contracts.ts";
+import { say } from "../../words/say.ts";
 import { figured } from "../figures/figure-words.ts";
-import { METHOD_WORDS } from "../figures/lines.ts";
+import { methodWords, TREND_METHODS } from "../figures/lines.ts";
 import type { Sentence } from "../text/sentences.ts";
 import { listed, small } from "../text/words.ts";
 
@@ -13,8 +14,12 @@ const FEWEST = 20;
  * @example methodName("raw_counts") // => "Squares counted, nothing else"
  */
 export function methodName(method: string): string {
-  if (method === "raw_counts") return "Squares counted, nothing else";
-  return METHOD_WORDS[method as TrendMethod]?.name ?? method;
+  if (method === "raw_counts") return say("truth.raw-counts");
+  return isTrendMethod(method) ? methodWords(method).name : method;
+}
+
+function isTrendMethod(method: string): method is TrendMethod {
+  return (TREND_METHODS as readonly string[]).includes(method);
 }
 
 /** Whether no species of the row changes. @example isUnchanging({ by_change: [{ change: 0, … }] }) // true */
@@ -29,10 +34,10 @@ export function isUnchanging({ by_change }: Pick<KnownTruthRow, "by_change">): b
  */
 export function misses(row: Pick<KnownTruthRow, "called" | "coverage" | "by_change">): string {
   const { called, coverage } = row;
-  if (isUnchanging(row)) return called !== null && called > TARGETS.called ? "calls too many changed" : "";
+  if (isUnchanging(row)) return called !== null && called > TARGETS.called ? say("truth.calls-too-many") : "";
   if (coverage === null) return "";
   const [least, most] = TARGETS.coverage;
-  return coverage < least ? "intervals too narrow" : coverage > most ? "intervals too wide" : "";
+  return coverage < least ? say("truth.too-narrow") : coverage > most ? say("truth.too-wide") : "";
 }
 
 /** True changes among some rows, in order, %. @example changesOf([{ by_change: [] }]) // => [] */
@@ -50,23 +55,14 @@ export function powerOf({ by_change }: Pick<KnownTruthRow, "by_change">, change:
   const own = by_change.find((row) => row.change === change);
   if (own === undefined || own.judged === 0) return "–";
   const called = change > 0 ? own.more : change < 0 ? own.fewer : own.more + own.fewer;
-  return own.judged < FEWEST ? `${called} of ${own.judged}` : figured((100 * called) / own.judged);
+  return own.judged < FEWEST
+    ? say("truth.few-of", { called, judged: own.judged })
+    : figured((100 * called) / own.judged);
 }
 
 /** What is said of a claim. @example claimWords({ claim: "kept", reason: "" }) // => "corrects for recording" */
 export function claimWords({ claim, reason }: Pick<MethodClaim, "claim" | "reason">): string {
-  switch (claim) {
-    case "none":
-      return "claims no correction for recording";
-    case "rank":
-      return "ranks the species of a group, of which at most one in twenty can stand out; claims no correction for recording";
-    case "untested":
-      return "untested, so that it claims no correction for recording";
-    case "kept":
-      return "corrects for recording";
-    case "withdrawn":
-      return `its claim to correct for recording is withdrawn: ${reason}`;
-  }
+  return claim === "withdrawn" ? say("truth.claim-withdrawn", { reason }) : say(`truth.claim-${claim}`);
 }
 
 /**
@@ -78,15 +74,16 @@ export function truthSentence(rows: readonly KnownTruthRow[]): Sentence {
   const most = new Map<string, number>();
   for (const row of rows.filter(isUnchanging))
     if (row.called !== null) most.set(row.method, Math.max(row.called, most.get(row.method) ?? 0));
-  if (most.size === 0)
-    return "No method has been tested where the truth is known, and **none claims to correct for recording**.";
-  const words = (share: number) => `${figured(100 * share)} %`;
+  if (most.size === 0) return say("truth.untested");
+  const words = (share: number) => figured(100 * share);
   const raw = most.get("raw_counts");
-  const start =
-    raw === undefined
-      ? ""
-      : `Where no species changes and recording does, counting squares alone calls up to **${words(raw)}** of them changed. `;
   const others = [...most].filter(([method]) => method !== "raw_counts");
-  const told = others.map(([method, share]) => `${small(methodName(method))} up to ${words(share)}`);
-  return `${start}${told.length === 0 ? "" : `${start === "" ? "Of species that do not change, called changed" : "The methods call changed"}: ${listed(told)}.`}`.trim();
+  const methods = listed(
+    others.map(([method, share]) =>
+      say("truth.method-up-to", { method: small(methodName(method)), share: words(share) }),
+    ),
+  );
+  const start = raw === undefined ? "" : say("truth.raw", { share: words(raw) });
+  if (methods === "") return start;
+  return start === "" ? say("truth.methods-alone", { methods }) : `${start} ${say("truth.methods", { methods })}`;
 }

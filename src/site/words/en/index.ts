@@ -1,7 +1,37 @@
 import body from "./body.ts";
 import book from "./book.ts";
+import entrySheet from "./entry-sheet.ts";
+import figures from "./figures.ts";
+import find from "./find.ts";
+import home from "./home.ts";
+import inSeason from "./in-season.ts";
 import layout from "./layout.ts";
+import lines from "./lines.ts";
 import offline from "./offline.ts";
+import ranges from "./ranges.ts";
+import seasonFigures from "./season-figures.ts";
+import takePart from "./take-part.ts";
+import species from "./species.ts";
 import text from "./text.ts";
+import truth from "./truth.ts";
+import zoom from "./zoom.ts";
 
-export default { ...offline, ...body, ...book, ...layout, ...text };
+export default {
+  ...truth,
+  ...takePart,
+  ...inSeason,
+  ...home,
+  ...find,
+  ...entrySheet,
+  ...seasonFigures,
+  ...ranges,
+  ...lines,
+  ...figures,
+  ...offline,
+  ...body,
+  ...book,
+  ...layout,
+  ...text,
+  ...species,
+  ...zoom,
+};

@@ -1,18 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { TrendMethod } from "../../../../src/publishing/contracts.ts";
 import { type AgreementLine, agreementSentence } from "../../../../src/site/components/figures/agreement.ts";
-import { type Direction, METHOD_WORDS } from "../../../../src/site/components/figures/lines.ts";
+import { type Direction, methodWords, TREND_METHODS } from "../../../../src/site/components/figures/lines.ts";
 
-const METHODS = Object.keys(METHOD_WORDS) as TrendMethod[];
+const METHODS = TREND_METHODS;
 const DIRECTIONS: readonly Direction[] = ["more", "fewer", "none", null];
 
 /** Lines of all methods in their order: squares compared, local frequencies, reporting rate, relative change. */
-function lines(directions: readonly Direction[], corrected: readonly TrendMethod[] = METHODS): AgreementLine[] {
+function lines(directions: readonly Direction[], corrected: typeof METHODS = METHODS): AgreementLine[] {
   return directions.map((direction, index) => {
-    const method = METHODS[index] as TrendMethod;
+    const method = METHODS[index] ?? "squares_compared";
     const isCorrected = method !== "squares_compared" && corrected.includes(method);
-    return { ...METHOD_WORDS[method], method, direction, isCorrected };
+    return { ...methodWords(method), method, direction, isCorrected };
   });
 }
 const say = (...directions: Direction[]) => agreementSentence(lines(directions)).replaceAll("**", "");

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { TrendMethod, TrendRow } from "../../../../src/publishing/contracts.ts";
-import { METHOD_WORDS } from "../../../../src/site/components/figures/lines.ts";
+import { methodWords } from "../../../../src/site/components/figures/lines.ts";
 import { sensitivityOf, sensitivitySentence, whatMoves } from "../../../../src/site/components/figures/sensitivity.ts";
 
 function trend(method: TrendMethod, evidence_set: string, low: number | null): TrendRow {
@@ -53,7 +53,7 @@ describe("sensitivityOf", () => {
 });
 
 describe("whatMoves", () => {
-  const words = METHOD_WORDS.squares_compared;
+  const words = methodWords("squares_compared");
   it("tells losing, finding and turning a direction apart", () => {
     expect(whatMoves("more", { ...words, direction: "more" })).toBe("");
     expect(whatMoves(null, { ...words, direction: null })).toBe("");

@@ -1,0 +1,75 @@
+/** Words of the season's figures and of the use of habitats and flowers. */
+export default {
+  "season-figures.title": "Season",
+  "season-figures.method":
+    "The days by which shares of the visits had been made; a shift is that of the day on the year, with latitude, territory, caste and the season of recording allowed for.",
+  "season-figures.too-few": "Too few visits {when}: no date of its season can be given.",
+  "season-figures.none": "No date of its season can be given.",
+  "season-figures.half": "{when} half of the visits with it were made by **{day}**.",
+  "season-figures.half-caste": "{when} half of the visits with a {caste} were made by **{day}**.",
+  "season-figures.half-undated": "Half of the visits with it were made by **{day}**.",
+  "season-figures.half-caste-undated": "Half of the visits with a {caste} were made by **{day}**.",
+  "season-figures.shift-unknown": "Whether it moved **cannot be told**: {reason}.",
+  "season-figures.shift-rest":
+    "{years} years from {first} to {last}; latitude, territory, caste and the season of recording allowed for",
+  "season-figures.shift-none":
+    "Its median shows **no clear shift**: {shift} days per decade (95 % interval {interval}; {rest}).",
+  "season-figures.shift":
+    "The median came **{days} days {way, select, earlier {earlier} other {later}} per decade** (95 % interval {near} to {far} {way, select, earlier {earlier} other {later}}; {rest}).",
+  "season-figures.left-out": "Left out: {parts}.",
+  "season-figures.left-out-vague": "{n, plural, one {# record} other {# records}} whose date is not one day",
+  "season-figures.left-out-kind": "{n, plural, one {# record} other {# records}} of specimens, literature or nests",
+  "season-figures.of-median": "Median of all visits",
+  "season-figures.of-share": "Day by which {percent} % were made",
+  "season-figures.of-years": "Medians of the years",
+  "season-figures.of-years-raw": "Medians of the years, as recorded",
+  "season-figures.basis-visits": "Visits, each once",
+  "season-figures.basis-records": "Records",
+  "season-figures.basis-even_visits": "Visits, recording evened out over the year",
+  "season-figures.basis-when": "{basis}, {when}",
+  "season-figures.visits-when": "Visits {when}",
+  "season-figures.visits-when-where": "Visits {when}, {where}",
+  "season-figures.note":
+    "A visit counts once, and only visits that saw any {group} are known: these are shares of visits, not numbers of animals. No earliest date is given, for it moves with the number of records alone.",
+  "season-figures.caption": "Day by which visits had been made {when}",
+  "season-figures.others": "Other periods and territories, records, and recording evened out",
+  "season-figures.shifts": "Shift of the season, days per decade",
+  "season-figures.shifts-caption":
+    "Below 0 is earlier; all but the medians as recorded allow for latitude, territory, caste and the season of recording",
+  "season-figures.what-moved": "What moved",
+  "season-figures.days-per-decade": "Days per decade",
+  "season-figures.years": "Years",
+  "season-figures.visits": "Visits",
+  "season-figures.records": "Records",
+  "season-figures.caste": "Caste",
+  "season-figures.half-of": "Half",
+  "season-figures.use-too-little": "Too little is stated to say: {reason}.",
+  "season-figures.use-none":
+    "No {kind} stands out against {ofVisit, select, yes {visits there} other {all that was recorded there}}.",
+  "season-figures.use-less":
+    "Recorded **less often** than {ofVisit, select, yes {visits there} other {all that was recorded there}} would give: {terms}.",
+  "season-figures.use-more":
+    "Recorded **{ratio} times as often: {term}**, against {ofVisit, select, yes {visits there} other {all that was recorded there}} (95 % interval {low} to {high}){others, select, none {} other {; more often too: {others}}}{fewer, select, none {} other {; less often: {fewer}}}.",
+  "season-figures.use-method-visits":
+    "The share of the visits with it that state a habitat, against the share of all visits.",
+  "season-figures.use-method": "How often it was recorded so, against how often any {group} was.",
+  "season-figures.use-caution":
+    "<b>Visited is not preferred.</b> Recorders choose where they walk and what they look at; the figures compare with that, and cannot undo it.",
+  "season-figures.use-note": "Filled: its share. Open: the share of all. Dotted: too few to compare.",
+  "season-figures.use-summary": "{kind}: ratio of use to what was visited",
+  "season-figures.use-caption": "{kind}: its share over the share of all; 1 is as often as anywhere",
+  "season-figures.use-caste": "{caste}: the same, of the records that state the caste",
+  "season-figures.ratio": "Ratio",
+  "season-figures.visits-with-it-there": "Visits with it there",
+  "season-figures.visits-with-it": "Visits with it",
+  "season-figures.visits-there": "Visits there",
+  "season-figures.all-visits": "All visits",
+  "season-figures.times-there": "Times it was there",
+  "season-figures.times-stated": "Times it was stated",
+  "season-figures.any-there": "Any {group} there",
+  "season-figures.any": "Any {group}",
+  "season-figures.term": "Term",
+  "season-figures.drawn": "Drawn",
+  "season-figures.its": "Its",
+  "season-figures.all": "All",
+} as const;
