@@ -4,9 +4,9 @@
  */
 export const BODY_PLANS = {
   bee: [
+    "antennae",
     "face",
     "eyes",
-    "antennae",
     "collar",
     "mid-thorax",
     "rear-thorax",
@@ -15,9 +15,9 @@ export const BODY_PLANS = {
     "wings",
   ],
   hoverfly: [
+    "antennae",
     "face",
     "eyes",
-    "antennae",
     "collar",
     "mid-thorax",
     "rear-thorax",
@@ -30,8 +30,8 @@ export const BODY_PLANS = {
     "eyes",
     "collar",
     "mid-thorax",
-    ...["S1", "S2", "S3", "S4", "S5", "S6", "S7", "S8", "S9", "S10"],
     "hind-leg",
+    ...["S1", "S2", "S3", "S4", "S5", "S6", "S7", "S8", "S9", "S10"],
     "wings",
   ],
 } as const satisfies Readonly<Record<string, readonly string[]>>;

@@ -53,6 +53,7 @@ export const BEE_SHAPES = [
   `<path id="bee-abdomen" d="${ABDOMEN}"/><path id="bee-thorax" d="${THORAX}"/><path id="bee-head-outline" d="${HEAD}"/>`,
   '<clipPath id="bee-clip-abdomen"><use href="#bee-abdomen"/></clipPath><clipPath id="bee-clip-thorax"><use href="#bee-thorax"/></clipPath>',
   ...[0, 1, 2, 3, 4, 5].map(segment),
+  '<clipPath id="bee-mark-sides"><path d="M-27-9Q-20 60-25 140H25Q20 60 27-9Z"/></clipPath><clipPath id="bee-mark-broken"><path d="M-9-9Q-5 60-8 140H8Q5 60 9-9Z"/></clipPath>',
   `<path id="bee-thorax-hairs" clip-path="url(#bee-clip-thorax)" d="${THORAX_HAIRS}"/>`,
   ...BANDS.map(
     ([name, clip]) =>

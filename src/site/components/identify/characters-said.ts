@@ -1,5 +1,8 @@
 import type { Character } from "../../../publishing/contracts.ts";
-import { capital, listed, plural, small } from "../text/words.ts";
+import { say } from "../../words/say.ts";
+import { small } from "../text/words.ts";
+import { saysBody } from "./body-says.ts";
+import { formName, partName as nameOfPart, rowName, stateName } from "./body-words.ts";
 
 /**
  * A part's id as people say it; T and a number stay.
@@ -7,7 +10,7 @@ import { capital, listed, plural, small } from "../text/words.ts";
  * @example partName("hind-leg") // "hind leg"
  */
 export function partName(part: string): string {
-  return part.replaceAll("-", " ");
+  return nameOfPart(part, saysBody);
 }
 
 /**
@@ -16,19 +19,23 @@ export function partName(part: string): string {
  * @param characters of one taxon
  * @param labels shown names of castes
  * @returns empty where none settles it
- * @example settledBy(characters, labels) // "What settles it: **hind leg black** in queens and workers."
+ * @example settledBy(characters, labels) // "What settles it: **hind leg black** (queen, worker)."
  */
 export function settledBy(characters: readonly Character[], labels: ReadonlyMap<string, string>): string {
   const settling = characters.filter(({ reliability }) => reliability === "settles").slice(0, 4);
   if (settling.length === 0) return "";
   const said = settling.map(({ part, state, castes, form, note }) => {
-    const whom =
-      castes.length === 0 ? "" : ` in ${listed(castes.map((caste) => plural(small(labels.get(caste) ?? caste))))}`;
     const worded = (state === "varies" || state === "none" || state === "absent") && note !== "";
-    const how = worded ? small((note.split(/[:.]/)[0] ?? note).trim()) : state;
-    return `**${partName(part)}${/^[a-z]+$/i.test(how) ? "" : ":"} ${how}**${form === "" ? "" : ` (${form} form)`}${whom}`;
+    const how = worded ? small((note.split(/[:.]/)[0] ?? note).trim()) : stateName(state, saysBody);
+    const key = /^[a-z]+$/i.test(how) ? "body.settling" : "body.settling-note";
+    const character = say(key, { part: partName(part), state: how });
+    const whom = [
+      ...castes.map((caste) => small(labels.get(caste) ?? caste)),
+      ...(form === "" ? [] : [formName(form, saysBody)]),
+    ];
+    return whom.length === 0 ? character : say("body.settling-whom", { character, whom: whom.join(", ") });
   });
-  return `What settles it: ${said.join("; ")}.`;
+  return say("body.settles", { characters: said.join(say("body.between")) });
 }
 
 /** One line of notes on a part: the part with its castes, and what is said of it. */
@@ -51,13 +58,21 @@ export function partNotes(
 ): PartNote[] {
   return characters.flatMap(({ part, state, castes, form, note, reliability, evidence }) => {
     if (part === "size" || (drawn.has(part) && note === "" && reliability !== "misleads")) return [];
-    const whom = [...castes.map((caste) => small(labels.get(caste) ?? caste)), form].filter(Boolean).join(", ");
-    const means = evidence === "specimen" ? " Needs a specimen." : "";
-    const caution = reliability === "misleads" ? " Misleads." : "";
+    const whom = [
+      ...castes.map((caste) => small(labels.get(caste) ?? caste)),
+      form === "" ? "" : formName(form, saysBody),
+    ];
+    const named = whom.filter(Boolean).join(", ");
+    const said =
+      state === "varies" && note !== ""
+        ? [say("body.varies-note", { note })]
+        : [`${stateName(state, saysBody)}.`, note];
+    const means = evidence === "specimen" ? say("body.needs-specimen") : "";
+    const caution = reliability === "misleads" ? say("body.misleads") : "";
     return [
       {
-        part: `${capital(partName(part))}${whom === "" ? "" : ` (${whom})`}`,
-        text: `${state === "varies" ? (note === "" ? "varies." : `varies: ${note}`) : `${state}.${note === "" ? "" : ` ${note}`}`}${means}${caution}`,
+        part: `${rowName(part, saysBody)}${named === "" ? "" : ` (${named})`}`,
+        text: [...said, means, caution].filter(Boolean).join(" "),
       },
     ];
   });

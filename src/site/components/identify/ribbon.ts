@@ -1,35 +1,18 @@
 import type { Character } from "../../../publishing/contracts.ts";
-import { capital, small } from "../text/words.ts";
+import type { Say } from "../../words/client.ts";
+import { small } from "../text/words.ts";
 import type { PlanRow } from "./body-plan.ts";
+import { formName, isAge, partName, stateName } from "./body-words.ts";
+import { type PartState, partState } from "./part-state.ts";
 
-/** Colours of pile and wing that are drawn; any other state is shown as its word alone. */
-export const PILES = [
-  "black",
-  "yellow",
-  "lemon",
-  "white",
-  "red",
-  "orange",
-  "buff",
-  "ginger",
-  "brown",
-  "grey",
-  "smoky",
-  "clear",
-] as const;
-export type Pile = (typeof PILES)[number];
-
-/** State of one part of the body: one colour, two where it varies, none where the part is absent, else a word. */
-export interface PartState {
-  readonly words: string;
-  readonly piles: readonly Pile[];
-  readonly absent: boolean;
-}
+export { type PartState, PILES, type Pile, partState } from "./part-state.ts";
 
 /** One column of a ribbon: a caste, or castes that look alike, in one form. States by row id. */
 export interface RibbonColumn {
   readonly label: string;
   readonly castes: readonly string[];
+  /** Age or colour form; empty for the usual one. */
+  readonly form: string;
   readonly states: ReadonlyMap<string, PartState>;
 }
 
@@ -38,54 +21,42 @@ interface Described {
   readonly characters: readonly Character[];
 }
 
-function isPile(word: string): word is Pile {
-  return (PILES as readonly string[]).includes(word);
-}
-
 /**
- * The state a part is in, from the rows of `characters.csv` that describe it.
- *
- * @param rows of one part, one caste and one form, in their order
- * @returns undefined without rows
- * @example partState([{ state: "varies", note: "yellow or black: narrow.", … }]) // { words: "yellow or black", piles: ["yellow", "black"], absent: false }
- */
-export function partState(rows: readonly Pick<Character, "state" | "note">[]): PartState | undefined {
-  const [first] = rows;
-  if (first === undefined) return undefined;
-  const named = rows.map(({ state }) => state).filter((state) => state !== "varies");
-  const words =
-    named.length > 0 ? named : ((first.note.split(/[:.]/)[0] ?? "").match(/\p{L}+/gu)?.filter(isPile) ?? []);
-  const piles = [...new Set(words.filter(isPile))].slice(0, 2);
-  if (named.length === 1 && (named[0] === "absent" || named[0] === "none"))
-    return { words: "none", piles: [], absent: true };
-  if (rows.some(({ state }) => state === "varies") || named.length > 1) {
-    return {
-      words: piles.length > 1 ? piles.join(" or ") : "varies",
-      piles: piles.length > 1 ? piles : [],
-      absent: false,
-    };
-  }
-  return { words: named[0] ?? first.state, piles, absent: false };
-}
-
-/**
- * The columns of a taxon's ribbon: castes that look alike share one; a colour form has its own, and takes
- * from the usual form what is not said of it. Characters that mislead are no part of it.
+ * The columns of a taxon's ribbon, the usual form first: castes that look alike share one; a colour form has its own,
+ * then an age, and each takes from the usual form what is not said of it. What misleads is no part of the usual form,
+ * nor of a colour form; of an age it is, since that is how a worn one looks.
  *
  * @param taxon its castes in their order, and its characters
  * @param rows of the body plan
  * @param labels shown names of castes
+ * @param says words of the topic `body.`: `saysBody` in the build, `pageWords()` in a script
  * @returns at least one column, with empty states where nothing is described
- * @example ribbonColumns(redTailed, plan.rows, labels).map(({ label }) => label) // ["Queen, worker", "Male"]
+ * @example ribbonColumns(redTailed, plan.rows, labels, saysBody).map(({ label }) => label) // ["Queen, worker", "Male", "Queen, worker, worn"]
  */
 export function ribbonColumns(
   { castes, characters }: Described,
   rows: readonly PlanRow[],
   labels: ReadonlyMap<string, string>,
+  says: Say,
 ): RibbonColumn[] {
-  const telling = characters.filter(({ reliability }) => reliability !== "misleads");
-  const forms = ["", ...new Set(telling.map(({ form }) => form).filter(Boolean))];
-  return forms.flatMap((form) => mergeAlike(castes, (caste) => statesOf(telling, rows, caste, form), labels, form));
+  const drawn = characters.filter(({ part }) => rows.some(({ id }) => id.toLowerCase() === part.toLowerCase()));
+  const telling = drawn.filter(({ reliability, form }) => reliability !== "misleads" || isAge(form));
+  const forms = [...new Set(telling.map(({ form }) => form).filter(Boolean))].sort(
+    (one, other) => Number(isAge(one)) - Number(isAge(other)),
+  );
+  const own = (form: string) =>
+    castes.filter((caste) => telling.some((row) => row.form === form && holdsFor(row, caste)));
+  const columnsOf = (form: string, of: readonly string[]) =>
+    mergeAlike(of.length > 0 ? of : [""], (caste) => statesOf(telling, rows, caste, form)).map((group) => ({
+      label: columnLabel(group.castes, castes, form, labels, says),
+      ...group,
+      form,
+    }));
+  return [
+    ...columnsOf("", castes),
+    // An age shows how the colours go: one column does, that of the first castes it is described for.
+    ...forms.flatMap((form) => columnsOf(form, own(form)).slice(0, isAge(form) ? 1 : undefined)),
+  ];
 }
 
 function statesOf(
@@ -116,41 +87,33 @@ function nearest(rows: readonly Character[]): readonly Character[] {
   return own.length > 0 ? own : rows;
 }
 
-function mergeAlike(
-  castes: readonly string[],
-  states: (caste: string) => Map<string, PartState>,
-  labels: ReadonlyMap<string, string>,
-  form: string,
-): RibbonColumn[] {
+function mergeAlike(castes: readonly string[], states: (caste: string) => Map<string, PartState>) {
   const groups: { castes: string[]; states: Map<string, PartState>; key: string }[] = [];
-  for (const caste of castes.length > 0 ? castes : [""]) {
+  for (const caste of castes) {
     const own = states(caste);
     const key = JSON.stringify([...own]);
     const same = groups.find((group) => group.key === key);
     if (same === undefined) groups.push({ castes: caste === "" ? [] : [caste], states: own, key });
     else same.castes.push(caste);
   }
-  return groups.map((group) => ({
-    label: columnLabel(group.castes, castes, labels, form),
-    castes: group.castes,
-    states: group.states,
-  }));
+  return groups.map((group) => ({ castes: group.castes, states: group.states }));
 }
 
 function columnLabel(
   castes: readonly string[],
   all: readonly string[],
-  labels: ReadonlyMap<string, string>,
   form: string,
+  labels: ReadonlyMap<string, string>,
+  says: Say,
 ): string {
-  const suffix = form === "" ? "" : `, ${form} form`;
-  if (castes.length === all.length)
-    return form === ""
-      ? all.length > 1
-        ? "All castes"
-        : castes.map((caste) => labels.get(caste) ?? caste).join("") || "Adult"
-      : `${capital(form)} form`;
-  return capital(castes.map((caste) => small(labels.get(caste) ?? caste)).join(", ")) + suffix;
+  const names = castes.map((caste) => small(labels.get(caste) ?? caste));
+  const whole = castes.length === all.length;
+  const label = [
+    ...(whole && (form !== "" || all.length > 1) ? [] : names),
+    ...(form === "" ? [] : [formName(form, says)]),
+  ];
+  if (label.length === 0) return says(all.length > 1 ? "body.all-castes" : "body.adult");
+  return label.join(", ").replace(/\p{L}/u, (letter) => letter.toLocaleUpperCase());
 }
 
 /**
@@ -171,19 +134,24 @@ export function differs(first: RibbonColumn, other: RibbonColumn, part: string):
 /**
  * The body in words, neighbouring rows of one colour taken together.
  *
- * @example bodyInWords(column, rows) // "Face to T3 black; T4 to T6 red; hind leg black; wings clear."
+ * @example bodyInWords(column, rows, saysBody) // "Face to T3 black; T4 to T6 red; hind leg black; wings clear."
  */
-export function bodyInWords({ states }: RibbonColumn, rows: readonly PlanRow[]): string {
+export function bodyInWords({ states }: RibbonColumn, rows: readonly PlanRow[], says: Say): string {
   const runs: { first: string; last: string; words: string }[] = [];
-  for (const { id, label } of rows) {
+  for (const { id } of rows) {
     const words = states.get(id)?.words;
     const run = runs.at(-1);
     if (words === undefined) continue;
-    if (run?.words === words) run.last = label;
-    else runs.push({ first: label, last: label, words });
+    if (run?.words === words) run.last = id;
+    else runs.push({ first: id, last: id, words });
   }
-  const said = runs.map(
-    ({ first, last, words }) => `${first === last ? small(first) : `${small(first)} to ${small(last)}`} ${words}`,
+  const said = runs.map(({ first, last, words }) => {
+    const [from, to] = [partName(first, says), partName(last, says)];
+    const state = stateName(words, says);
+    return first === last ? says("body.part-is", { part: from, state }) : says("body.parts-are", { from, to, state });
+  });
+  if (said.length === 0) return "";
+  return says("body.sentence", { parts: said.join(says("body.between")) }).replace(/\p{L}/u, (letter) =>
+    letter.toLocaleUpperCase(),
   );
-  return said.length === 0 ? "" : `${capital(said.join("; "))}.`;
 }

@@ -1,6 +1,7 @@
 import type { TaxonFile } from "../../../publishing/contracts.ts";
 import type { DrawnTaxon } from "../identify/bodies.ts";
 import type { PlanRow } from "../identify/body-plan.ts";
+import { saysBody } from "../identify/body-says.ts";
 import { type RibbonColumn, ribbonColumns } from "../identify/ribbon.ts";
 
 /**
@@ -22,7 +23,7 @@ export function lookAlikeColumns(
   return look_alikes
     .flatMap(({ slug }) => {
       const body = slug === null ? undefined : drawn.get(slug);
-      const column = body === undefined ? undefined : ribbonColumns(body, rows, labels)[0];
+      const column = body === undefined ? undefined : ribbonColumns(body, rows, labels, saysBody)[0];
       return slug === null || column === undefined || column.states.size === 0
         ? []
         : [{ name: shortName(slug), column }];

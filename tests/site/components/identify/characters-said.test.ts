@@ -15,7 +15,7 @@ describe("settledBy", () => {
   it("says which character, in whom", () => {
     expect(
       settledBy([character("hind-leg", "black", { castes: ["queen", "worker"], reliability: "settles" })], labels),
-    ).toBe("What settles it: **hind leg black** in queens and workers.");
+    ).toBe("What settles it: **hind leg black** (queen, worker).");
   });
   it("says what is absent in the note's words", () => {
     const leg = character("hind-leg", "none", {
@@ -23,7 +23,7 @@ describe("settledBy", () => {
       note: "No pollen basket: the leg is hairy.",
       reliability: "settles",
     });
-    expect(settledBy([leg], labels)).toBe("What settles it: **hind leg: no pollen basket** in females.");
+    expect(settledBy([leg], labels)).toBe("What settles it: **hind leg: no pollen basket** (female).");
   });
   it("is silent where nothing settles it", () => {
     expect(settledBy([character("T1", "red")], labels)).toBe("");
