@@ -15,6 +15,8 @@ export interface SearchEntry {
   /** Address from the top of the pages of this language. */
   readonly path: string;
   readonly title: string;
+  /** Language of the title, where that is not the page's. */
+  readonly language?: string;
   readonly names: readonly SearchName[];
 }
 
@@ -34,9 +36,10 @@ export interface SearchFile {
  * @example packSquares(["NZ26", "NZ27", "O13"]) // { NZ: "26 27", O: "13" }
  */
 export function packSquares(squares: readonly string[]): Record<string, string> {
-  const packed: Record<string, string[]> = {};
-  for (const code of [...squares].sort()) (packed[code.slice(0, -2)] ??= []).push(code.slice(-2));
-  return Object.fromEntries(Object.entries(packed).map(([beginning, ends]) => [beginning, ends.join(" ")]));
+  const byBeginning = Map.groupBy([...squares].sort(), (code) => code.slice(0, -2));
+  return Object.fromEntries(
+    [...byBeginning].map(([beginning, codes]) => [beginning, codes.map((code) => code.slice(-2)).join(" ")]),
+  );
 }
 
 /**

@@ -1,3 +1,4 @@
+import apart from "./apart.ts";
 import body from "./body.ts";
 import book from "./book.ts";
 import entrySheet from "./entry-sheet.ts";
@@ -10,13 +11,14 @@ import lines from "./lines.ts";
 import offline from "./offline.ts";
 import ranges from "./ranges.ts";
 import seasonFigures from "./season-figures.ts";
-import takePart from "./take-part.ts";
 import species from "./species.ts";
+import takePart from "./take-part.ts";
 import text from "./text.ts";
 import truth from "./truth.ts";
 import zoom from "./zoom.ts";
 
 export default {
+  ...apart,
   ...truth,
   ...takePart,
   ...inSeason,

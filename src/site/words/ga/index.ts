@@ -1,4 +1,8 @@
+import body from "./body.ts";
+import find from "./find.ts";
+import inSeason from "./in-season.ts";
 import layout from "./layout.ts";
+import takePart from "./take-part.ts";
 import text from "./text.ts";
 
-export default { ...layout, ...text };
+export default { ...takePart, ...inSeason, ...find, ...body, ...layout, ...text };

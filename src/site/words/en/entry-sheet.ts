@@ -1,0 +1,43 @@
+/** Words of the entry sheet: what each column holds, and what its lists hold. */
+export default {
+  "entry-sheet.records": "records",
+  "entry-sheet.columns": "columns",
+  "entry-sheet.names": "names",
+  "entry-sheet.about": "about",
+  "entry-sheet.column": "Column",
+  "entry-sheet.holds": "What stands in it",
+  "entry-sheet.needed": "Needed",
+  "entry-sheet.yes": "yes",
+  "entry-sheet.name-to-write": "Name to write",
+  "entry-sheet.name-called": "Also called",
+  "entry-sheet.other-name": "This name is not in the list of this atlas. Keep it if it is right.",
+  "entry-sheet.other-value": "Choose from the list.",
+  "entry-sheet.whole": "Write a whole number, or leave it empty.",
+  "entry-sheet.title": "{title}: entry sheet",
+  "entry-sheet.invented":
+    "{title} is a demonstration: its scheme, people and records are invented. Nobody reads what is sent.",
+  "entry-sheet.fill":
+    "One row is one record. Fill in the sheet “{records}”; keep its first row as it is. The sheet “{columns}” says what each column holds, the sheet “{names}” lists the names.",
+  "entry-sheet.send": "Send it to {address}.",
+  "entry-sheet.edition": "Edition {edition}.",
+  "entry-sheet.scientificName": "What it was: a name from the list. If the species is not sure, the group.",
+  "entry-sheet.eventDate":
+    "The day, as 2025-05-14. If only the month or the year is known, leave this empty and fill in the next two.",
+  "entry-sheet.year": "Only where the day is not known: the year, as 2025.",
+  "entry-sheet.month": "Only where the day is not known: the month, 1 to 12.",
+  "entry-sheet.gridReference":
+    "Grid reference, as precise as you know and no more: {example}, or a 2 km square with its letter.",
+  "entry-sheet.decimalLatitude": "Instead of a reference: latitude in degrees, north positive.",
+  "entry-sheet.decimalLongitude": "Longitude in degrees, west negative.",
+  "entry-sheet.geodeticDatum": "With latitude and longitude: WGS84, as telephones and maps of the web give them.",
+  "entry-sheet.coordinateUncertaintyInMeters": "How far off the place may be, in metres.",
+  "entry-sheet.locality": "The place as you would tell it to somebody. No private addresses.",
+  "entry-sheet.caste": "What it was of: {castes}. Several with their numbers: {example}. Empty if you could not tell.",
+  "entry-sheet.individualCount": "How many in all, a whole number. Empty if you did not count.",
+  "entry-sheet.recordedBy": "Who saw it. No names of children: the school or the group.",
+  "entry-sheet.identifiedBy": "Who named it, where that was somebody else.",
+  "entry-sheet.evidence": "What the name rests on: sight, photograph or specimen.",
+  "entry-sheet.partSeen": "The part of the body that was seen and decides.",
+  "entry-sheet.habitat": "Where it was: garden, wood, grassland …",
+  "entry-sheet.occurrenceRemarks": "Anything else that helps, the name of a photograph for one.",
+} as const;
