@@ -13,6 +13,14 @@ export interface MapSquareList {
   readonly middles: readonly number[];
 }
 
+/** `map/visits.json`: how often each square was visited, in the order of ids. */
+export interface MapVisits {
+  /** One list a period. */
+  readonly hectads: readonly (readonly number[])[];
+  /** Of all dates. */
+  readonly tetrads: readonly number[];
+}
+
 /** `map/map.json`: what the interactive map must know before it opens. */
 export interface MapSettings {
   readonly bounds: readonly [west: number, south: number, east: number, north: number];
@@ -71,6 +79,7 @@ const LETTERS: Readonly<Record<TaxonSquare["state"], string>> = Object.freeze({
  *   hectads.json        codes and middles of the 10 km squares, by id
  *   tetrads.json        the same of the 2 km squares; fetched only when one is asked for
  *   map.json            bounds, periods, list of taxa
+ *   visits.json         visits to each square; fetched only when they are asked for
  *   taxa/<slug>.json    states of one taxon's squares; none of a taxon whose places are withheld
  *
  * @param folder usually `map` of the published folder
@@ -78,6 +87,7 @@ const LETTERS: Readonly<Record<TaxonSquare["state"], string>> = Object.freeze({
  * @param atlas the published atlas file
  * @param taxa the published taxa, one at a time
  * @param ground land (the detailed coast) and lakes
+ * @param visits by square: of hectads one number a period, of tetrads one number; none where a square has no entry
  * @returns bytes of the tiles
  * @throws {Error} where ids leave a gap or hectads and tetrads are mixed
  * @example writeMapFolder("published/map", squares, atlas, taxa, { land })
@@ -88,12 +98,14 @@ export function writeMapFolder(
   atlas: AtlasFile,
   taxa: Iterable<TaxonFile>,
   ground: MapGround = {},
+  visits: ReadonlyMap<string, readonly number[]> = new Map(),
 ): number {
   mkdirSync(path.join(folder, "taxa"), { recursive: true });
   const write = (name: string, value: unknown) => writeFileSync(path.join(folder, name), `${JSON.stringify(value)}\n`);
   write("hectads.json", squareList(squares, 10_000));
   write("tetrads.json", squareList(squares, 2_000));
   write("map.json", mapSettings(squares, atlas, ground));
+  write("visits.json", mapVisits(squares, visits, atlas.periods.length));
   const ids = new Map(squares.map(({ code, id }) => [code, id]));
   for (const taxon of taxa)
     if (taxon.generalised_to !== "withheld")
@@ -177,6 +189,19 @@ export function squareList(squares: readonly MapSquare[], resolution: MapSquare[
     codes: sorted.map(({ code }) => code).join(" "),
     middles: sorted.flatMap((_, i) => middles.map((column) => column[i] ?? 0)),
   };
+}
+
+function mapVisits(
+  squares: readonly MapSquare[],
+  visits: ReadonlyMap<string, readonly number[]>,
+  periods: number,
+): MapVisits {
+  const of = (resolution: MapSquare["resolution_m"], place: number) =>
+    squares
+      .filter(({ resolution_m }) => resolution_m === resolution)
+      .toSorted((one, other) => one.id - other.id)
+      .map(({ code }) => visits.get(code)?.[place] ?? 0);
+  return { hectads: Array.from({ length: periods }, (_, period) => of(10_000, period)), tetrads: of(2_000, 0) };
 }
 
 function mapSettings(squares: readonly MapSquare[], atlas: AtlasFile, ground: MapGround): MapSettings {

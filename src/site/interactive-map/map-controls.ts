@@ -1,4 +1,4 @@
-import { fetchTaxon } from "./map-data.ts";
+import { fetchTaxon, fetchVisits } from "./map-data.ts";
 import { element, markHere, type OpenMap, repaint, say, viewOf } from "./map-session.ts";
 import { hatchImage, mapStyle, readColours } from "./map-style.ts";
 import { describeView, find, listSquares, showSquare, tell } from "./tell-squares.ts";
@@ -53,26 +53,38 @@ function joinButtons({ map, panel, settings }: OpenMap, duration: number): void 
 }
 
 function joinChoices(open: OpenMap): void {
-  const { panel, settings, request } = open;
+  const { panel, settings, words } = open;
   for (const radio of panel.querySelectorAll<HTMLInputElement>('input[type="radio"]')) {
-    radio.addEventListener("change", () => {
-      open.view = viewOf(radio.value, settings);
-      repaint(open);
-      describeView(open);
-    });
+    radio.checked = radio.value === open.viewValue;
+    radio.addEventListener("change", () => void showView(open, radio.value));
   }
   const species = element<HTMLSelectElement>(panel, "[data-taxon]");
   species.replaceChildren(
-    ...settings.taxa.map(({ slug, name }) => new Option(name, slug, slug === request.slug, slug === request.slug)),
+    ...settings.taxa.map(({ slug }) => new Option(words.nameOf(slug), slug, slug === open.slug, slug === open.slug)),
   );
   species.addEventListener("change", () => void showTaxon(open, species.value));
 }
 
+/** Shows a choice of the panel; the visits are fetched when they are first chosen. */
+export async function showView(open: OpenMap, value: string): Promise<void> {
+  if (value === "visits") {
+    open.visits ??= await fetchVisits(open.request.folder).catch(() => undefined);
+    if (open.visits === undefined) return say(open, open.words.say("zoom.unfetched-tetrads"));
+  }
+  open.viewValue = value;
+  open.view = viewOf(value, open.settings);
+  repaint(open);
+  await open.map.once("idle");
+  describeView(open);
+  if (open.here) await showSquare(open, open.here.size, open.here.id);
+}
+
 async function showTaxon(open: OpenMap, slug: string): Promise<void> {
-  const taxon = await fetchTaxon(open.request.folder, slug).catch(() => undefined);
+  const taxon = await fetchTaxon(open.request.folder, slug, open.words.nameOf(slug)).catch(() => undefined);
   if (element<HTMLSelectElement>(open.panel, "[data-taxon]").value !== slug) return;
-  if (!taxon) return say(open, "That species could not be fetched. The map still shows the one before.");
+  if (!taxon) return say(open, open.words.say("zoom.unfetched-species"));
   open.taxon = taxon;
+  open.slug = slug;
   repaint(open);
   describeView(open);
   if (open.here) await showSquare(open, open.here.size, open.here.id);

@@ -1,5 +1,5 @@
 import type { SquareState } from "../../publishing/contracts.ts";
-import type { MapSettings, MapSquareList, TaxonColumns, TaxonStates } from "../../publishing/map-folder.ts";
+import type { MapSettings, MapSquareList, MapVisits, TaxonColumns, TaxonStates } from "../../publishing/map-folder.ts";
 
 /** One recorded square of a taxon, unpacked. */
 export interface RecordedSquare {
@@ -107,9 +107,14 @@ export function fetchSettings(folder: string): Promise<MapSettings> {
   return fetchJson(`${folder}map.json`);
 }
 
-/** Fetches one taxon from the map's folder. */
-export async function fetchTaxon(folder: string, slug: string): Promise<TaxonOnMap> {
-  return unpackTaxon(await fetchJson(`${folder}taxa/${slug}.json`));
+/** Fetches one taxon from the map's folder, under the name the page's language has for it. */
+export async function fetchTaxon(folder: string, slug: string, name: string): Promise<TaxonOnMap> {
+  return { ...unpackTaxon(await fetchJson(`${folder}taxa/${slug}.json`)), name };
+}
+
+/** Fetches the visits to each square. */
+export function fetchVisits(folder: string): Promise<MapVisits> {
+  return fetchJson(`${folder}visits.json`);
 }
 
 /** Fetches the codes and middles of one size of squares. */

@@ -1,7 +1,9 @@
 import type { GeoJSONSource, Map as MapLibre } from "maplibre-gl";
-import type { MapSettings } from "../../publishing/map-folder.ts";
+import type { MapSettings, MapVisits } from "../../publishing/map-folder.ts";
 import { fetchSquares, type SquareBook, type TaxonOnMap } from "./map-data.ts";
-import { paintStates } from "./paint-states.ts";
+import type { MapWords } from "./map-words.ts";
+import { paintAllVisits, paintStates } from "./paint-states.ts";
+import type { MapPlace } from "./permalink.ts";
 import { outlineOf, type Place } from "./square-outline.ts";
 import type { View } from "./square-paint.ts";
 
@@ -9,7 +11,12 @@ import type { View } from "./square-paint.ts";
 export interface MapRequest {
   /** Address of the folder `map/`, with its closing slash. */
   readonly folder: string;
-  readonly slug: string;
+  /** Address prefix of the pages of this language. */
+  readonly base: string;
+  /** What is shown first: the taxon at least. */
+  readonly place: MapPlace & { readonly taxon: string };
+  /** Whether the page is the map's own, and its address follows what is seen. */
+  readonly ownPage: boolean;
   /** Puts the panel on the page. */
   readonly shown: (panel: HTMLElement) => void;
   readonly close: () => void;
@@ -27,29 +34,39 @@ export interface OpenMap {
   readonly panel: HTMLElement;
   readonly request: MapRequest;
   readonly settings: MapSettings;
+  readonly words: MapWords;
   readonly hectads: SquareBook;
   tetrads: Promise<SquareBook> | undefined;
+  visits: MapVisits | undefined;
+  slug: string;
   taxon: TaxonOnMap;
   view: View;
+  /** The choice of the panel that the view stands for. */
+  viewValue: string;
   here: ChosenSquare | undefined;
+  hereCode: string | undefined;
 }
 
 /**
  * The view a choice of period stands for.
  *
- * @param value "both", or a period's place in the settings
+ * @param value "both", "visits", or a period's place in the settings
  * @param settings the compared periods; without them squares stand for any date
  * @example viewOf("1", { ...settings, compared: [0, 1] }) // { kind: "single", period: 1, isEarlier: false }
  */
 export function viewOf(value: string, { compared }: MapSettings): View {
+  if (value === "visits") return { kind: "visits" };
   if (!compared) return { kind: "any" };
-  if (value === "both") return { kind: "compared", earlier: compared[0], later: compared[1] };
+  if (!compared.includes(Number(value)) || value === "")
+    return { kind: "compared", earlier: compared[0], later: compared[1] };
   return { kind: "single", period: Number(value), isEarlier: Number(value) === compared[0] };
 }
 
-/** Paints the taxon and the outline of the chosen square anew. */
-export function repaint({ map, taxon, view, here }: OpenMap): void {
-  paintStates(map, taxon, view);
+/** Paints the taxon or the visits, and the outline of the chosen square anew. */
+export function repaint({ map, taxon, view, here, visits, settings, hectads }: OpenMap): void {
+  if (view.kind === "visits" && visits !== undefined)
+    paintAllVisits(map, visits, settings.compared, hectads.first + hectads.codes.length);
+  else paintStates(map, taxon, view);
   if (here) markHere(map, here, true);
 }
 

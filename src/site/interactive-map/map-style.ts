@@ -22,7 +22,7 @@ export function readColours(element: Element): MapColours {
 }
 
 const state = (name: string): ExpressionSpecification => ["feature-state", name];
-const isSolid: ExpressionSpecification = ["case", ["==", state("solid"), true], 1, 0];
+const solidity: ExpressionSpecification = ["case", ["==", state("solid"), true], ["coalesce", state("tint"), 1], 0];
 const isOpen: ExpressionSpecification = ["case", ["==", state("open"), true], 1, 0];
 const isHatched: ExpressionSpecification = ["case", ["==", state("hatch"), true], 1, 0];
 const isHere: ExpressionSpecification = ["case", ["==", state("here"), true], 1, 0];
@@ -50,7 +50,7 @@ function partLayers(size: "hectad" | "tetrad", colours: MapColours): LayerSpecif
         source: "squares",
         "source-layer": `${size}_${part}`,
         ...zooms,
-        paint: { "fill-color": inkOf(colours), "fill-opacity": isSolid },
+        paint: { "fill-color": inkOf(colours), "fill-opacity": solidity },
       }),
     ),
     ...parts.map(

@@ -1,4 +1,6 @@
 /** Shows the button of each interactive map on the page; the map itself is fetched when the button is pressed. */
+import { placeOfHash } from "./permalink.ts";
+
 for (const place of document.querySelectorAll<HTMLElement>(".zoom-map")) offer(place);
 
 function offer(place: HTMLElement): void {
@@ -8,9 +10,10 @@ function offer(place: HTMLElement): void {
   if (!opener || !button || !trouble) return;
   opener.hidden = false;
   const words = button.textContent;
+  const ownPage = place.dataset["own"] !== undefined;
   const show = (open: boolean) => {
     button.disabled = open;
-    button.textContent = open ? "Opening the map …" : words;
+    button.textContent = open ? (button.dataset["opening"] ?? words) : words;
   };
   button.addEventListener("click", () => {
     show(true);
@@ -21,9 +24,12 @@ function offer(place: HTMLElement): void {
       opener.hidden = false;
       button.focus();
     };
+    const asked = ownPage ? placeOfHash(location.hash) : {};
     const request = {
       folder: place.dataset["folder"] ?? "/map/",
-      slug: place.dataset["slug"] ?? "",
+      base: document.documentElement.dataset["base"] ?? "/",
+      place: { ...asked, taxon: asked.taxon ?? place.dataset["slug"] ?? "" },
+      ownPage,
       shown: (panel: HTMLElement) => {
         place.append(panel);
         opener.hidden = true;
@@ -35,8 +41,10 @@ function offer(place: HTMLElement): void {
       .then(({ openMap }) => openMap(request))
       .catch((error: unknown) => {
         close();
+        const reason = error instanceof Error ? error.message : String(error);
         trouble.hidden = false;
-        trouble.textContent = `The map that zooms could not be opened here (${error instanceof Error ? error.message : String(error)}). The map above shows the same squares of 10 km.`;
+        trouble.textContent = (trouble.dataset["words"] ?? "").replace("…", reason);
       });
   });
+  if (ownPage) button.click();
 }

@@ -3,19 +3,21 @@ import workerUrl from "maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url";
 import { Protocol } from "pmtiles";
 import type { MapSettings } from "../../publishing/map-folder.ts";
 import styles from "./interactive-map.css?url";
-import { joinControls } from "./map-controls.ts";
+import { joinControls, showView } from "./map-controls.ts";
 import { fetchSettings, fetchSquares, fetchTaxon } from "./map-data.ts";
 import { element, type MapRequest, type OpenMap, repaint, viewOf } from "./map-session.ts";
 import { hatchImage, mapStyle, readColours } from "./map-style.ts";
+import { fetchMapWords, type MapWords } from "./map-words.ts";
 import { panelOf } from "./panel.ts";
-import { describeView } from "./tell-squares.ts";
+import type { MapPlace } from "./permalink.ts";
+import { describeView, find } from "./tell-squares.ts";
 
 /** What the map says over itself where the wheel or a finger scrolls the page. */
-const GESTURE_WORDS = {
-  "CooperativeGesturesHandler.WindowsHelpText": "Hold Ctrl while you turn the wheel: the map zooms",
-  "CooperativeGesturesHandler.MacHelpText": "Hold ⌘ while you scroll: the map zooms",
-  "CooperativeGesturesHandler.MobileHelpText": "Two fingers move the map",
-};
+const gestureWords = ({ say }: MapWords) => ({
+  "CooperativeGesturesHandler.WindowsHelpText": say("zoom.windows"),
+  "CooperativeGesturesHandler.MacHelpText": say("zoom.mac"),
+  "CooperativeGesturesHandler.MobileHelpText": say("zoom.mobile"),
+});
 
 let prepared = false;
 
@@ -31,14 +33,20 @@ export async function openMap(request: MapRequest): Promise<void> {
     addProtocol("pmtiles", new Protocol().tile);
     prepared = true;
   }
-  const [settings] = await Promise.all([fetchSettings(request.folder), addStyles(styles)]);
-  const panel = panelOf(settings, document.querySelector(".map-credit"));
+  const [settings, words] = await Promise.all([
+    fetchSettings(request.folder),
+    fetchMapWords(request.base),
+    addStyles(styles),
+  ]);
+  const panel = panelOf(settings, words.say, document.querySelector(".map-credit"));
+  const { place } = request;
+  const slug = settings.taxa.some((taxon) => taxon.slug === place.taxon) ? place.taxon : (settings.taxa[0]?.slug ?? "");
   request.shown(panel);
-  const mapComing = drawGround(element(panel, "[data-canvas]"), request, settings);
+  const mapComing = drawGround(element(panel, "[data-canvas]"), request, settings, words);
   const [map, hectads, taxon] = await Promise.all([
     mapComing,
     fetchSquares(request.folder, "hectads"),
-    fetchTaxon(request.folder, request.slug),
+    fetchTaxon(request.folder, slug, words.nameOf(slug)),
   ]).catch((error: unknown) => {
     void mapComing.then((drawn) => drawn.remove()).catch(() => undefined);
     throw error;
@@ -48,17 +56,38 @@ export async function openMap(request: MapRequest): Promise<void> {
     panel,
     request,
     settings,
+    words,
     hectads,
     tetrads: undefined,
+    visits: undefined,
+    slug,
     taxon,
     view: viewOf("both", settings),
+    viewValue: settings.compared === null ? "any" : "both",
     here: undefined,
+    hereCode: undefined,
   };
   repaint(open);
   joinControls(open);
   await map.once("idle");
+  await goTo(open, place);
   panel.dataset["drawn"] = "true";
   describeView(open);
+}
+
+/** What the address asked for: a view, a part of the map, a square. */
+async function goTo(open: OpenMap, { view, zoom, longitude, latitude, square }: MapPlace): Promise<void> {
+  const radio = [...open.panel.querySelectorAll<HTMLInputElement>('input[name="zoom-view"]')].find(
+    ({ value }) => value === view,
+  );
+  if (square !== undefined) await find(open, square, 0);
+  if (zoom !== undefined && longitude !== undefined && latitude !== undefined) {
+    open.map.jumpTo({ center: [longitude, latitude], zoom });
+    await open.map.once("idle");
+  }
+  if (radio === undefined || radio.value === open.viewValue) return;
+  radio.checked = true;
+  await showView(open, radio.value);
 }
 
 /** Styles of the panel, asked for with the map and not with the page. */
@@ -73,7 +102,12 @@ async function addStyles(href: string): Promise<void> {
   await loaded;
 }
 
-async function drawGround(container: HTMLElement, { folder }: MapRequest, settings: MapSettings): Promise<MapLibre> {
+async function drawGround(
+  container: HTMLElement,
+  { folder }: MapRequest,
+  settings: MapSettings,
+  words: MapWords,
+): Promise<MapLibre> {
   const colours = readColours(document.documentElement);
   const map = new MapLibre({
     container,
@@ -90,13 +124,13 @@ async function drawGround(container: HTMLElement, { folder }: MapRequest, settin
     renderWorldCopies: false,
     fadeDuration: 0,
     cooperativeGestures: true,
-    locale: GESTURE_WORDS,
+    locale: gestureWords(words),
   });
   map.touchZoomRotate.disableRotation();
   map.keyboard.disableRotation();
   map.addImage("hatch", hatchImage(colours.hatch), { pixelRatio: 2 });
   const canvas = map.getCanvas();
-  canvas.setAttribute("aria-label", "Map of squares");
+  canvas.setAttribute("aria-label", words.say("zoom.canvas"));
   canvas.setAttribute("aria-describedby", "zoom-help");
   await new Promise<void>((resolve, reject) => {
     map.once("load", () => resolve());

@@ -6,6 +6,8 @@ export interface PartPaint {
   readonly ink?: "both" | "new" | "gone" | "part";
   readonly open?: boolean;
   readonly hatch?: boolean;
+  /** Opacity of the ink; whole where absent. */
+  readonly tint?: number;
 }
 
 /** Paint of the two parts of a square. */
@@ -14,11 +16,12 @@ export interface SquarePaint {
   readonly page: PartPaint;
 }
 
-/** What the reader chose: the two compared periods together, one of them by its place, or any date (whole squares, no word of change). */
+/** What the reader chose: the two compared periods together, one of them by its place, any date (whole squares, no word of change), or the visits. */
 export type View =
   | { readonly kind: "compared"; readonly earlier: number; readonly later: number }
   | { readonly kind: "single"; readonly period: number; readonly isEarlier: boolean }
-  | { readonly kind: "any" };
+  | { readonly kind: "any" }
+  | { readonly kind: "visits" };
 
 const CLASSES: Readonly<Record<RecordedSquare["state"], BookClass>> = Object.freeze({
   retained: "both",
@@ -41,7 +44,7 @@ const whole = (part: PartPaint): SquarePaint => ({ spine: part, page: part });
  * @example paintOf({ state: "gained", covered: [true, true], records: [0, 4] }, { kind: "compared", earlier: 0, later: 1 }).spine // { ink: "new", open: true }
  */
 export function paintOf({ state, covered, records }: RecordedSquare, view: View): SquarePaint {
-  if (view.kind === "any")
+  if (view.kind === "any" || view.kind === "visits")
     return whole(records.some((number) => number > 0) ? { ink: "both" } : { ink: "part", open: true });
   if (view.kind === "single") {
     if ((records[view.period] ?? 0) > 0) return whole({ ink: "both" });
@@ -74,8 +77,32 @@ export function paintUncovered(cover: "neither" | "later_only" | "earlier_only",
   const [before, since] = [cover !== "earlier_only", cover !== "later_only"];
   const hatched = (yes: boolean): PartPaint => (yes ? { hatch: true } : {});
   if (view.kind === "compared") return { spine: hatched(before), page: hatched(since) };
-  if (view.kind === "any") return whole(hatched(cover === "neither"));
+  if (view.kind === "any" || view.kind === "visits") return whole(hatched(cover === "neither"));
   return whole(hatched(view.isEarlier ? before : since));
+}
+
+/** Least visits of each tint, the fullest first, as on the printed maps of coverage. */
+const TINTS = [
+  [10, 1],
+  [3, 0.62],
+  [1, 0.3],
+] as const;
+
+/**
+ * Paint of visits: the spine those of the earlier compared period, the page those of the later; one number fills both.
+ *
+ * @param visits of the two compared periods, or one number
+ * @returns hatched parts where there was none
+ * @example paintVisits([0, 4]) // { spine: { hatch: true }, page: { ink: "both", tint: 0.62 } }
+ */
+export function paintVisits(visits: readonly [number, number] | readonly [number]): SquarePaint {
+  const [spine, page = spine] = visits;
+  return { spine: partOfVisits(spine), page: partOfVisits(page) };
+}
+
+function partOfVisits(number: number): PartPaint {
+  const tint = TINTS.find(([least]) => number >= least)?.[1];
+  return tint === undefined ? { hatch: true } : { ink: "both", tint };
 }
 
 /** The view of 2 km squares: change only where it is judged at that size. */

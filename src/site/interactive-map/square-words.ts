@@ -1,21 +1,19 @@
-import { grouped } from "../components/text/grouped.ts";
-import { counted } from "../components/text/words.ts";
 import type { RecordedSquare, TaxonOnMap } from "./map-data.ts";
+import type { MapWords } from "./map-words.ts";
 import type { View } from "./square-paint.ts";
 
-/** What a sentence about a square needs to know of the atlas. */
-export interface WordsContext {
+/** What a sentence about a square needs to know: the words, and the atlas's periods. */
+export interface WordsContext extends Pick<MapWords, "say" | "group"> {
   readonly periods: readonly { readonly label: string }[];
-  readonly group: string;
 }
 
-const WORDS: Readonly<Record<RecordedSquare["state"], string>> = Object.freeze({
-  retained: "found in both periods",
-  gained: "newly found",
-  lost: "not refound",
-  not_comparable_since: "recorded, but cannot be compared",
-  not_comparable_before: "recorded, but cannot be compared",
-  recorded: "recorded",
+const STATES: Readonly<Record<RecordedSquare["state"], string>> = Object.freeze({
+  retained: "zoom.state.retained",
+  gained: "zoom.state.gained",
+  lost: "zoom.state.lost",
+  not_comparable_since: "zoom.state.not-comparable",
+  not_comparable_before: "zoom.state.not-comparable",
+  recorded: "zoom.state.recorded",
 });
 
 /**
@@ -25,63 +23,80 @@ const WORDS: Readonly<Record<RecordedSquare["state"], string>> = Object.freeze({
  * @param square its record, or undefined
  * @param taxon on the map
  * @param size of the square; words of change at 2 km only where change is judged there
- * @param context periods and the group's name
+ * @param context words, periods and the group's name
  * @returns plain sentences
- * @example squareWords("NZ27", { state: "gained", covered: [true, true], records: [0, 4] }, taxon, 10_000, context) // "NZ27: newly found. 1990–2005 no record, 2006–2024 4 records."
+ * @example squareWords("NZ27", { state: "gained", covered: [true, true], records: [0, 4] }, taxon, 10_000, context) // "NZ27: Red bee newly found. 1990–2005 no record; 2006–2024 4 records."
  */
 export function squareWords(
   code: string,
   square: RecordedSquare | undefined,
   taxon: TaxonOnMap,
   size: 10_000 | 2_000,
-  { periods, group }: WordsContext,
+  { periods, group, say }: WordsContext,
 ): string {
-  if (size === 2_000 && taxon.shownAt10km) return `${code}: ${taxon.name} is shown at 10 km.`;
-  if (!square) return `${code}: no record of ${taxon.name}${size === 2_000 ? " precise to 2 km" : ""}.`;
-  const state = size === 2_000 && !taxon.judgedAt2km ? "recorded" : WORDS[square.state];
-  const numbers = periods.map(({ label }, i) => {
-    const records = square.records[i] ?? 0;
-    if (records > 0) return `${label} ${counted(records, "record")}`;
-    return `${label} no record${square.covered[i] === false ? `, and too little else of the ${group} to say` : ""}`;
+  const { name } = taxon;
+  if (size === 2_000 && taxon.shownAt10km) return say("zoom.coarse", { code, name });
+  if (!square) return say(size === 2_000 ? "zoom.no-record-2km" : "zoom.no-record", { code, name });
+  const state = say(size === 2_000 && !taxon.judgedAt2km ? STATES.recorded : STATES[square.state]);
+  const numbers = periods.map(({ label: period }, i) => {
+    const n = square.records[i] ?? 0;
+    if (n > 0) return say("zoom.period-records", { period, n });
+    return square.covered[i] === false
+      ? say("zoom.period-unknown", { period, group })
+      : say("zoom.period-none", { period });
   });
-  return `${code}: ${taxon.name} ${state}. ${numbers.join("; ")}.`;
+  return say("zoom.square-state", { code, name, state, numbers: numbers.join("; ") });
 }
 
-/** What is known of a hectad without a record. @example uncoveredWords("NZ27", "neither", taxon, context) // "NZ27: no record of …; too little recorded in both periods to say." */
+/** What is known of a hectad without a record. @example uncoveredWords("NZ27", "neither", taxon, context, [0, 1]) // "NZ27: no record of Red bee, and too little else recorded to say." */
 export function uncoveredWords(
   code: string,
   cover: "neither" | "later_only" | "earlier_only" | undefined,
-  taxon: TaxonOnMap,
-  { periods }: WordsContext,
+  { name }: TaxonOnMap,
+  { periods, say }: WordsContext,
   compared: readonly [number, number] | null,
 ): string {
-  const label = (i: 0 | 1) => (compared && periods[compared[i]]?.label) ?? "";
-  if (cover === undefined)
-    return `${code}: no record of ${taxon.name}, though others were recorded${compared ? " in both periods" : ""}.`;
-  if (cover === "neither") return `${code}: no record of ${taxon.name}, and too little else recorded to say.`;
-  const [known, unknown] = cover === "later_only" ? [label(1), label(0)] : [label(0), label(1)];
-  return `${code}: no record of ${taxon.name}, though others were recorded ${inPeriod(known)}; too little was recorded ${inPeriod(unknown)} to say.`;
+  if (cover === undefined) return say(compared ? "zoom.covered-both" : "zoom.covered", { code, name });
+  if (cover === "neither") return say("zoom.covered-neither", { code, name });
+  const [earlier, later] = [0, 1].map((i) => inPeriod((compared && periods[compared[i] ?? 0]?.label) ?? "", say));
+  const [known = "", unknown = ""] = cover === "later_only" ? [later, earlier] : [earlier, later];
+  return say("zoom.covered-one", { code, name, known, unknown });
 }
 
-/** What the map shows now. @example viewWords(taxon, view, 214, "10 km", context) // "Red-tailed bumblebee, 1990–2005 and 2006–2024: 214 squares of 10 km in view." */
+/** What the map shows now. @example viewWords(taxon, view, 214, "10 km", context) // "Red-tailed bumblebee, 1990–2005 and 2006–2024: recorded in 214 squares of 10 km in view." */
 export function viewWords(
-  taxon: TaxonOnMap,
+  { name, shownAt10km }: TaxonOnMap,
   view: View,
-  squares: number,
+  n: number,
   size: string,
-  { periods }: WordsContext,
+  { periods, say }: WordsContext,
 ): string {
   const years =
     view.kind === "single"
       ? periods[view.period]?.label
       : view.kind === "compared"
-        ? [periods[view.earlier]?.label, periods[view.later]?.label].join(" and ")
-        : "";
-  return `${taxon.name}${years ? `, ${years}` : ""}: recorded in ${grouped(squares)} ${squares === 1 ? "square" : "squares"} of ${size} in view.${taxon.shownAt10km ? " Shown at 10 km, and no finer." : ""}`;
+        ? say("zoom.two-periods", {
+            earlier: periods[view.earlier]?.label ?? "",
+            later: periods[view.later]?.label ?? "",
+          })
+        : undefined;
+  const said =
+    years === undefined ? say("zoom.view", { name, n, size }) : say("zoom.view-years", { name, years, n, size });
+  return shownAt10km ? `${said} ${say("zoom.shown-coarse")}` : said;
 }
 
-/** "in 1990–2005", and "until 1989" for a period open at the left. The map's own, so that no catalogue comes with its script. */
-function inPeriod(label: string): string {
-  const open = /^to (\d+)$/.exec(label);
-  return open === null ? `in ${label}` : `until ${open[1]}`;
+/** How often a square was visited, by period. @example visitWords("NZ27", [12, 44], context) // "NZ27: 56 visits (1990–2005 12; 2006–2024 44)." */
+export function visitWords(code: string, visits: readonly number[], { periods, say }: WordsContext): string {
+  const n = visits.reduce((sum, number) => sum + number, 0);
+  const numbers =
+    n === 0 || visits.length < 2
+      ? "none"
+      : visits.map((number, i) => say("zoom.period-visits", { period: periods[i]?.label ?? "", n: number })).join("; ");
+  return say("zoom.visits-square", { code, n, numbers });
+}
+
+/** "in 1990–2005", and "until 1989" for a period open at the left. */
+function inPeriod(label: string, say: WordsContext["say"]): string {
+  const open = /^\D.*?(\d+)\D*$/.exec(label);
+  return open === null ? say("zoom.in-years", { years: label }) : say("zoom.until", { year: open[1] ?? "" });
 }

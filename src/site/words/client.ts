@@ -12,7 +12,16 @@ export type Say = (key: string, values?: Values) => string;
  */
 export function pageWords(): Say {
   const held = document.querySelector("#words")?.textContent ?? "{}";
-  const messages = JSON.parse(held) as Record<string, string>;
-  const language = document.documentElement.lang || "en-GB";
+  return sayFrom(JSON.parse(held) as Record<string, string>, document.documentElement.lang || "en-GB");
+}
+
+/**
+ * Says messages that were fetched.
+ *
+ * @param messages by key, in ICU MessageFormat
+ * @param language they are in
+ * @example sayFrom({ "zoom.link": "Link to this view" }, "en-GB")("zoom.link") // "Link to this view"
+ */
+export function sayFrom(messages: Readonly<Record<string, string>>, language: string): Say {
   return (key, values) => formatMessage(messages[key] ?? key, language, values);
 }

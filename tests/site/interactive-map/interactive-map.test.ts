@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { squareList, taxonStates } from "../../../src/publishing/map-folder.ts";
 import { unpackSquares, unpackTaxon } from "../../../src/site/interactive-map/map-data.ts";
-import { paintOf, paintUncovered, viewOfTetrads } from "../../../src/site/interactive-map/square-paint.ts";
-import { squareWords, uncoveredWords } from "../../../src/site/interactive-map/square-words.ts";
+import { paintOf, paintUncovered, paintVisits, viewOfTetrads } from "../../../src/site/interactive-map/square-paint.ts";
+import { squareWords, uncoveredWords, visitWords } from "../../../src/site/interactive-map/square-words.ts";
+import { ENGLISH } from "../../../src/site/words/catalogue.ts";
+import { sayFrom } from "../../../src/site/words/client.ts";
 import { britainAndIreland, cornersOnEarth } from "../../support/map-fixture.ts";
 
 const { taxon, hectads } = britainAndIreland();
@@ -91,6 +93,11 @@ describe("paint of a square", () => {
     expect(paintUncovered("earlier_only", later).page).toEqual({ hatch: true });
     expect(paintUncovered("later_only", later).page).toEqual({});
   });
+  it("shows visits in four steps, each period in its part, and none as hatch", () => {
+    expect(paintVisits([0, 2])).toEqual({ spine: { hatch: true }, page: { ink: "both", tint: 0.3 } });
+    expect(paintVisits([9, 10])).toEqual({ spine: { ink: "both", tint: 0.62 }, page: { ink: "both", tint: 1 } });
+    expect(paintVisits([1])).toEqual({ spine: { ink: "both", tint: 0.3 }, page: { ink: "both", tint: 0.3 } });
+  });
   it("compares 2 km squares only where change is judged there", () => {
     expect(viewOfTetrads(both, { judgedAt2km: false })).toEqual({ kind: "any" });
     expect(viewOfTetrads(both, { judgedAt2km: true })).toBe(both);
@@ -98,7 +105,11 @@ describe("paint of a square", () => {
 });
 
 describe("words about a square", () => {
-  const context = { periods: [{ label: "1990–2005" }, { label: "2006–2024" }], group: "bumblebees" };
+  const context = {
+    periods: [{ label: "1990–2005" }, { label: "2006–2024" }],
+    group: "bumblebees",
+    say: sayFrom(ENGLISH, "en-GB"),
+  };
   it("gives its records in each period", () => {
     expect(
       squareWords("NZ27", { state: "gained", covered: [true, true], records: [0, 4] }, open, 10_000, context),
@@ -106,6 +117,11 @@ describe("words about a square", () => {
     expect(
       squareWords("NZ27A", { state: "gained", covered: [true, true], records: [0, 1] }, open, 2_000, context),
     ).toBe("NZ27A: Red bee recorded. 1990–2005 no record; 2006–2024 1 record.");
+  });
+  it("gives visits by period, and one number where there is one", () => {
+    expect(visitWords("NZ27", [12, 44], context)).toBe("NZ27: 56 visits (1990–2005 12; 2006–2024 44).");
+    expect(visitWords("NZ27A", [1], context)).toBe("NZ27A: 1 visit.");
+    expect(visitWords("NZ27", [0, 0], context)).toBe("NZ27: no visit.");
   });
   it("says of a square without a record whether that means anything", () => {
     expect(uncoveredWords("NZ27", "later_only", open, context, [0, 1])).toBe(

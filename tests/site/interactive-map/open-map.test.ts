@@ -25,23 +25,30 @@ function addMap({ published, folder }: RenderedFixture): void {
     ...cornersOnEarth("british", code),
   }));
   const taxa = atlas.taxa.map(({ slug }) => TaxonFile.parse(read(`taxa/${slug}.json`)));
-  writeMapFolder(path.join(published, "map"), squares, atlas, taxa);
+  const visits = new Map([
+    ...SquaresFile.parse(read("squares.json")).squares.map(({ square, visits: own }): [string, number[]] => [
+      square,
+      own,
+    ]),
+    [`${codes[0] ?? ""}A`, [4]],
+  ]);
+  writeMapFolder(path.join(published, "map"), squares, atlas, taxa, {}, visits);
   cpSync(path.join(published, "map"), path.join(folder, "map"), { recursive: true });
 }
 
-async function openPage(options: { javaScriptEnabled?: boolean } = {}): Promise<Page> {
+async function openPage(options: { javaScriptEnabled?: boolean } = {}, address = "species/red-tailed/"): Promise<Page> {
   const page = await browser.newPage({ reducedMotion: "reduce", ...options });
   page.on("request", (request) => asked.push(request.url()));
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type())) complaints.push(message.text());
   });
   page.on("pageerror", (error) => complaints.push(error.message));
-  await page.goto(`${serving.address}species/red-tailed/`);
+  await page.goto(serving.address + address);
   return page;
 }
 
 beforeAll(async () => {
-  rendered = await renderFixture({ taxa: 3 }, "/");
+  rendered = await renderFixture({ taxa: 3, languages: ["fr"] }, "/");
   addMap(rendered);
   serving = await serve({ folder: rendered.folder, port: 0 });
   browser = await launchBrowser();
@@ -90,6 +97,28 @@ describe("the map that zooms", () => {
     await page.click("[data-close]");
     expect(await page.locator(".zoom-panel").count()).toBe(0);
     expect(await page.evaluate(() => document.activeElement?.hasAttribute("data-open"))).toBe(true);
+    await page.close();
+  });
+
+  it("has a page of its own, whose address follows what is seen and leads back to it", async () => {
+    const page = await openPage({}, "map/#taxon=buff-tailed&view=visits&at=7.0,-1.610,55.070&square=NZ27");
+    await page.waitForSelector('[data-drawn="true"]');
+    await expect.poll(() => status(page)).toMatch(/^NZ27: \d+ visits? \(1990–2005 \d+; 2006–2024 \d+\)\.$/);
+    expect(await page.locator("[data-taxon]").inputValue()).toBe("buff-tailed");
+    expect(await page.locator('input[name="zoom-view"][value="visits"]').isChecked()).toBe(true);
+    expect(await page.locator("[data-page]").getAttribute("href")).toBe("/squares/nz27/");
+    await page.check('input[name="zoom-view"][value="both"]');
+    await expect.poll(() => status(page)).toContain("Buff-tailed bumblebee");
+    expect(new URL(page.url()).hash).toBe("#taxon=buff-tailed&view=both&at=7,-1.610,55.070&square=NZ27");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("speaks the language of the page", async () => {
+    const page = await openPage({}, "fr/map/");
+    await page.waitForSelector('[data-drawn="true"]');
+    expect(await page.locator("[data-view]").textContent()).toMatch(/1990–2005 et 2006–2024 : noté dans \d+ carré/);
+    expect(await page.locator("[data-close]").textContent()).toBe("Fermer cette carte");
     await page.close();
   });
 

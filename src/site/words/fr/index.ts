@@ -8,6 +8,7 @@ import home from "./home.ts";
 import inSeason from "./in-season.ts";
 import layout from "./layout.ts";
 import lines from "./lines.ts";
+import narrow from "./narrow.ts";
 import offline from "./offline.ts";
 import ranges from "./ranges.ts";
 import seasonFigures from "./season-figures.ts";
@@ -29,6 +30,7 @@ export default {
   ...ranges,
   ...lines,
   ...figures,
+  ...narrow,
   ...offline,
   ...body,
   ...book,

@@ -1,0 +1,91 @@
+import type { WordsOf } from "../catalogue.ts";
+import type en from "../en/zoom.ts";
+
+export default {
+  "zoom.title": "Carte",
+  "zoom.lead":
+    "Tous les carrés de l’atlas, jusqu’à 2 km quand les données le permettent : une espèce dans une période ou dans les deux, ou les visites.",
+  "zoom.script":
+    "Une carte qui s’agrandit demande des scripts. Chaque espèce a une carte imprimée qui s’en passe, et chaque carré de 10 km une page avec sa liste.",
+  "zoom.instead":
+    "La même chose en mots et imprimée : chacune des <species>espèces</species> a une carte et un tableau, chacun des <squares>carrés</squares> une liste, et la <coverage>couverture</coverage> les visites. Un carré sans donnée n’est pas une absence.",
+  "zoom.open": "Agrandir",
+  "zoom.open-2km": "Agrandir : carrés de 2 km",
+  "zoom.weight": "Charge environ un demi-mégaoctet.",
+  "zoom.script-beside":
+    "Une carte qui s’agrandit demande des scripts. La carte ci-dessus montre les mêmes carrés de 10 km.",
+  "zoom.failed-beside":
+    "La carte qui s’agrandit n’a pas pu être ouverte ici ({reason}). La carte ci-dessus montre les mêmes carrés de 10 km.",
+  "zoom.opening": "Ouverture de la carte …",
+  "zoom.failed":
+    "La carte n’a pas pu être ouverte ici ({reason}). Chaque espèce a une carte imprimée, et chaque carré de 10 km une page avec sa liste.",
+  "zoom.region": "Carte qui s’agrandit",
+  "zoom.canvas": "Carte des carrés",
+  "zoom.species": "Espèce",
+  "zoom.show": "Montrer",
+  "zoom.both-periods": "Les deux périodes",
+  "zoom.any-date": "Toutes les dates",
+  "zoom.visits": "Visites",
+  "zoom.out": "Réduire",
+  "zoom.in": "Agrandir",
+  "zoom.north": "Aller au nord",
+  "zoom.south": "Aller au sud",
+  "zoom.west": "Aller à l’ouest",
+  "zoom.east": "Aller à l’est",
+  "zoom.north-letter": "N",
+  "zoom.south-letter": "S",
+  "zoom.west-letter": "O",
+  "zoom.east-letter": "E",
+  "zoom.whole": "tout",
+  "zoom.whole-map": "tout : montrer la carte entière",
+  "zoom.drawing": "La carte se dessine …",
+  "zoom.square": "Carré",
+  "zoom.show-square": "Montrer",
+  "zoom.list": "Liste des carrés visibles",
+  "zoom.help":
+    "Touchez un carré pour voir ses données. La molette agrandit quand Ctrl (⌘ sur Mac) est enfoncé ; sur un écran tactile, deux doigts déplacent la carte. Au clavier : les flèches déplacent la carte, + et − l’agrandissent ou la réduisent, Entrée décrit le carré du milieu.",
+  "zoom.windows": "Tenez Ctrl en tournant la molette : la carte s’agrandit",
+  "zoom.mac": "Tenez ⌘ en faisant défiler : la carte s’agrandit",
+  "zoom.mobile": "Deux doigts déplacent la carte",
+  "zoom.link": "Lien vers cette vue",
+  "zoom.close": "Fermer cette carte",
+  "zoom.unfetched-tetrads": "La liste des carrés de 2 km n’a pas pu être chargée. Réessayez une fois connecté.",
+  "zoom.unfetched-species": "Cette espèce n’a pas pu être chargée. La carte montre encore la précédente.",
+  "zoom.nothing-there": "Il n’y a là aucun carré de l’atlas.",
+  "zoom.no-square":
+    "{text} n’est pas un carré de cet atlas. Écrivez un carré de 10 km tel que {example}, ou un carré de 2 km.",
+  "zoom.that": "Ceci",
+  "zoom.more": "et {n, number} de plus : agrandissez",
+  "zoom.page": "Toutes les espèces de {square}",
+  "zoom.state.retained": "trouvé dans les deux périodes",
+  "zoom.state.gained": "nouvellement trouvé",
+  "zoom.state.lost": "non retrouvé",
+  "zoom.state.not-comparable": "noté, mais la comparaison est impossible",
+  "zoom.state.recorded": "noté",
+  "zoom.square-state": "{code} : {name}, {state}. {numbers}.",
+  "zoom.period-records": "{period} : {n, plural, one {# donnée} other {# données}}",
+  "zoom.period-none": "{period} : aucune donnée",
+  "zoom.period-unknown": "{period} : aucune donnée, et trop peu d’autres ({group}) pour conclure",
+  "zoom.coarse": "{code} : {name} est montré à 10 km.",
+  "zoom.no-record": "{code} : aucune donnée de {name}.",
+  "zoom.no-record-2km": "{code} : aucune donnée de {name} précise à 2 km.",
+  "zoom.covered": "{code} : aucune donnée de {name}, alors que d’autres ont été notés.",
+  "zoom.covered-both": "{code} : aucune donnée de {name}, alors que d’autres ont été notés dans les deux périodes.",
+  "zoom.covered-neither": "{code} : aucune donnée de {name}, et trop peu d’autres pour conclure.",
+  "zoom.covered-one":
+    "{code} : aucune donnée de {name}, alors que d’autres ont été notés {known} ; trop peu a été noté {unknown} pour conclure.",
+  "zoom.in-years": "en {years}",
+  "zoom.until": "jusqu’en {year}",
+  "zoom.view": "{name} : noté dans {n, plural, one {# carré} other {# carrés}} de {size} visibles.",
+  "zoom.view-years": "{name}, {years} : noté dans {n, plural, one {# carré} other {# carrés}} de {size} visibles.",
+  "zoom.two-periods": "{earlier} et {later}",
+  "zoom.shown-coarse": "Montré à 10 km, et pas plus finement.",
+  "zoom.visits-view":
+    "Visites {when} : sur {n, plural, one {# carré} other {# carrés}} de 10 km visibles, {some, plural, =0 {aucun n’en a} one {# en a au moins une} other {# en ont au moins une}}. Pâle : 1 ou 2. Moyen : 3 à 9. Plein : 10 ou plus. Hachuré : aucune, ce qui ne dit rien de ce qui y vit.",
+  "zoom.visits-view-2km":
+    "Visites de toutes dates, quand elles sont précises à 2 km : {some, plural, one {# carré} other {# carrés}} visibles. Pâle : 1 ou 2. Moyen : 3 à 9. Plein : 10 ou plus.",
+  "zoom.visits-any": "de toutes dates",
+  "zoom.visits-square":
+    "{code} : {n, plural, =0 {aucune visite} one {# visite} other {# visites}}{numbers, select, none {} other { ({numbers})}}.",
+  "zoom.period-visits": "{period} : {n, number}",
+} satisfies WordsOf<typeof en>;
