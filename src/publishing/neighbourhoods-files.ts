@@ -69,12 +69,15 @@ export async function writeNeighbourhoods(
   mkdirSync(places, { recursive: true });
   const write = (name: string, value: unknown) =>
     writeFileSync(join(places, `${name}.json`), `${JSON.stringify(value)}\n`);
+  const told = new Set(around.map(({ taxon_id }) => taxon_id));
   const blocks = blocksOf(squares, around, [...names.keys()]);
   for (const [name, block] of blocks) write(name, NeighbourhoodBlock.parse(block));
   const index: NeighbourhoodIndex = {
     taxa: [...names.values()].map(({ slug }) => slug),
     blocks: [...blocks.keys()],
+    squares: [...blocks.values()].map((block) => block.squares.map(([code]) => code).join(" ")),
     grids: [...new Set(squares.map(({ grid }) => grid))],
+    untold: [...names].filter(([id]) => !told.has(id)).map(([, { slug }]) => slug),
     full_weight: REACH_KM,
     near_km: REACH_KM,
     nearest_km: NEAREST_KM,

@@ -28,7 +28,9 @@ export type NeighbourhoodBlock = z.infer<typeof NeighbourhoodBlock>;
 export const NeighbourhoodIndex = z.strictObject({
   taxa: z.array(z.string()).describe("slugs; a taxon stands in the blocks by its place here"),
   blocks: z.array(z.string()).describe("names of the files, without their ending"),
+  squares: z.array(z.string()).describe("codes of the squares of each block, separated by spaces"),
   grids: z.array(z.string()).describe("grid ids"),
+  untold: z.array(z.string()).describe("slugs of taxa of which no place is told"),
   full_weight: count.describe("weight of a visit in the square itself"),
   near_km: count.describe("how far a neighbourhood reaches"),
   nearest_km: count.describe("how far a nearest square is looked for"),

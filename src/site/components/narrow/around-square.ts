@@ -5,7 +5,7 @@ import type { Nearby } from "./reasons.ts";
 /** What the published tables tell of one 10 km square. */
 export interface AroundSquare {
   readonly frequencies: Frequencies;
-  /** By slug; a taxon that is missing has no record within the reach of the search, or none that is published. */
+  /** By slug; a taxon of which no place is told is missing. */
   readonly nearby: ReadonlyMap<string, Nearby>;
 }
 
@@ -50,11 +50,14 @@ export function aroundSquare(
         shares: new Map(taxa.map(([place, frequency]) => [slugOf(place), frequency / PARTS])),
       },
     },
-    nearby: new Map(
-      taxa.map(([place, , here, lastYear, nearestKm]) => [
+    nearby: new Map([
+      ...index.taxa
+        .filter((slug) => !index.untold.includes(slug))
+        .map((slug): [string, Nearby] => [slug, { here: 0, lastYear: undefined, nearestKm: undefined }]),
+      ...taxa.map(([place, , here, lastYear, nearestKm]): [string, Nearby] => [
         slugOf(place),
         { here, lastYear: lastYear === 0 ? undefined : lastYear, nearestKm: nearestKm < 0 ? undefined : nearestKm },
       ]),
-    ),
+    ]),
   };
 }

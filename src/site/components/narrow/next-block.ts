@@ -1,0 +1,80 @@
+/** The block that says what to look at next, with what each answer would mean; its answers can be chosen there. */
+import { partName, rowName, stateName } from "../identify/body-words.ts";
+import { made, marked, swatchOf } from "./elements.ts";
+import { UNSEEN } from "./known.ts";
+import type { Meaning, NextLook } from "./look-next.ts";
+import { listed, type Speech } from "./reason-words.ts";
+
+/**
+ * Fills the block.
+ *
+ * @param block emptied first
+ * @param next undefined where nothing is expected to tell anything
+ * @param choose is called with the question and the answer that is chosen
+ */
+export function showNext(
+  block: HTMLElement,
+  next: NextLook | undefined,
+  {
+    speech,
+    choose,
+    otherwise,
+  }: { speech: Speech; choose: (question: string, state: string) => void; otherwise: string },
+): void {
+  const { say } = speech;
+  if (next === undefined) {
+    block.replaceChildren(
+      ...[say("narrow.next-none"), otherwise].filter(Boolean).map((text) => made("p", {}, ...marked(text))),
+    );
+    return;
+  }
+  const part = partName(next.question.id, say);
+  const answer = (state: string, words: string, ...rest: (Node | string)[]) => {
+    const button = made(
+      "button",
+      { type: "button", "aria-label": `${rowName(next.question.id, say)}: ${words}` },
+      ...swatchOf(state),
+      words,
+    );
+    button.addEventListener("click", () => choose(next.question.id, state));
+    return made("li", {}, button, ...rest);
+  };
+  block.replaceChildren(
+    made("h3", { class: "say" }, ...marked(say("narrow.next", { part }))),
+    made(
+      "ul",
+      {},
+      ...next.meanings.map((meaning) =>
+        answer(meaning.state, stateName(meaning.state, say), ` ${meaningWords(meaning, speech)}`),
+      ),
+      answer(UNSEEN, say("narrow.unseen")),
+    ),
+    ...cautions(next, part, speech).map((text) => made("p", { class: "note" }, text)),
+  );
+}
+
+function meaningWords({ taxa }: Meaning, speech: Speech): string {
+  if (taxa.length === 0) return speech.say("narrow.meaning-else");
+  return speech.say("narrow.meaning", {
+    taxa: listed(
+      taxa.map(({ short }) => short),
+      speech,
+      "disjunction",
+    ),
+  });
+}
+
+function cautions({ failsFor, evidence }: NextLook, part: string, speech: Speech): string[] {
+  const { say } = speech;
+  return [
+    failsFor.length === 0
+      ? ""
+      : say("narrow.next-fails", {
+          taxa: listed(
+            failsFor.map(({ short }) => short),
+            speech,
+          ),
+        }),
+    evidence === "photograph" || evidence === "specimen" ? say(`narrow.next-${evidence}`, { part }) : "",
+  ].filter(Boolean);
+}
