@@ -11,6 +11,7 @@ export const TranslationWords = z.strictObject({
   summary: words.describe("one or two sentences under the heading"),
   invented_notice: words.describe("what is real and what is invented, without the two words before it"),
   citation: words.describe("how to cite the atlas"),
+  sending: words.describe("what is said where records are sent"),
   group: z
     .strictObject({ one: z.string(), many: z.string() })
     .optional()

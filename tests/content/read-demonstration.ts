@@ -64,7 +64,8 @@ export function frontAndProse(path: string): { front: unknown; prose: string } {
 
 /** The names of the Markdown files of a folder, without their ending. */
 export function slugsIn(folder: string): string[] {
-  return readdirSync(new URL(folder, root)).map((name) => name.replace(/\.md$/, ""));
+  const names = readdirSync(new URL(folder, root)).map((name) => name.replace(/\.md$/, ""));
+  return names.filter((name) => !name.includes("."));
 }
 
 /** All accounts. */

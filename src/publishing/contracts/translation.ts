@@ -25,6 +25,7 @@ export const TranslationFile = z.strictObject({
   summary: z.string(),
   invented_notice: z.string(),
   citation: z.string(),
+  sending: z.string(),
   group: z.strictObject({ one: z.string(), many: z.string() }).nullable(),
   castes: z.record(z.string(), z.strictObject({ label: z.string(), many: z.string() })),
   first_seen: z.record(z.string(), z.strictObject({ title: z.string(), look_at: z.string() })),

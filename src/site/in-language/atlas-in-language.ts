@@ -19,7 +19,7 @@ export function atlasIn(page: PageLanguage, atlas: AtlasFile): AtlasFile {
     heading: wordsIn(page, words?.heading, atlas.heading),
     summary: wordsIn(page, words?.summary, atlas.summary),
     citation: wordsIn(page, words?.citation, atlas.citation),
-    sending: { ...atlas.sending, text: wordsIn(page, "", atlas.sending.text) },
+    sending: { ...atlas.sending, text: wordsIn(page, words?.sending, atlas.sending.text) },
     group: words?.group ?? {
       one: wordsIn(page, "", atlas.group.one),
       many: wordsIn(page, "", atlas.group.many),

@@ -1,7 +1,7 @@
 import type { ChangeRow } from "../../../publishing/contracts.ts";
 import { say } from "../../words/say.ts";
 import { grouped, signed } from "./numbers.ts";
-import type { Sentence } from "./sentences.ts";
+import type { Sentence } from "./sentence.ts";
 
 /** Which way a figure of change points: `none` where its interval holds no change, `unjudged` where there is no interval. */
 export type ChangeDirection = "more" | "fewer" | "none" | "unjudged";

@@ -1,3 +1,4 @@
+import type { Period } from "../../../publishing/contracts.ts";
 import { say } from "../../words/say.ts";
 
 /**
@@ -9,4 +10,15 @@ import { say } from "../../words/say.ts";
 export function inPeriod(label: string): string {
   const open = /^\D.*?(\d+)\D*$/.exec(label);
   return open === null ? say("text.in-years", { years: label }) : say("text.until", { year: open[1] ?? "" });
+}
+
+/**
+ * What a period is called after "since" or alone.
+ *
+ * @example since({ id: "p2", label: "2006–2024", from: 2006, to: 2024 }) // "since 2006"
+ */
+export function since(period: Period): string {
+  return period.from === null
+    ? say("text.until", { year: String(period.to) })
+    : say("text.since", { year: String(period.from) });
 }

@@ -1,7 +1,7 @@
 import type { SeasonRow } from "../../../publishing/contracts.ts";
 import { say } from "../../words/say.ts";
 import { FEWEST_FOR_SEASON, quantileThird } from "../charts/season.ts";
-import type { Sentence } from "./sentences.ts";
+import type { Sentence } from "./sentence.ts";
 import { thirdDays, thirdLoosely } from "./thirds.ts";
 import { capital, listed, plural, small } from "./words.ts";
 

@@ -1,25 +1,15 @@
 import type { Period, SquareFile, TaxonFile } from "../../../publishing/contracts.ts";
 import { say } from "../../words/say.ts";
+import { since } from "./in-period.ts";
 import { inWords } from "./numbers.ts";
+import type { Sentence } from "./sentence.ts";
 import { capital } from "./words.ts";
 
 export { changeSentence, changeWord, notComparable } from "./change-sentences.ts";
+export { since } from "./in-period.ts";
 export { flightSentence, seasonWords } from "./season-sentences.ts";
+export type { Sentence } from "./sentence.ts";
 export { yearsSentence } from "./year-sentences.ts";
-
-/** A sentence in which `**…**` marks the numbers that matter. */
-export type Sentence = string;
-
-/**
- * What a period is called after "since" or alone.
- *
- * @example since({ id: "p2", label: "2006–2024", from: 2006, to: 2024 }) // "since 2006"
- */
-export function since(period: Period): string {
-  return period.from === null
-    ? say("text.until", { year: String(period.to) })
-    : say("text.since", { year: String(period.from) });
-}
 
 /**
  * In how many squares a taxon was recorded, and in how many of them in the latest period.

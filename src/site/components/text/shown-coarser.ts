@@ -1,7 +1,7 @@
 import type { ShownCoarser, TaxonFile } from "../../../publishing/contracts.ts";
 import { withoutMarks } from "../../words/fallback.ts";
 import { say } from "../../words/say.ts";
-import type { Sentence } from "./sentences.ts";
+import type { Sentence } from "./sentence.ts";
 import { capital } from "./words.ts";
 
 /**

@@ -1,8 +1,8 @@
 import type { Period, TaxonFile } from "../../../publishing/contracts.ts";
 import { say } from "../../words/say.ts";
-import { inPeriod } from "./in-period.ts";
+import { inPeriod, since } from "./in-period.ts";
 import { grouped, oneDecimal, percentage } from "./numbers.ts";
-import { type Sentence, since } from "./sentences.ts";
+import type { Sentence } from "./sentence.ts";
 import { listed } from "./words.ts";
 
 /** Visits of a period under which no rate is given. */
