@@ -1,5 +1,5 @@
 /** Starts the worker that keeps pages on the device, and says when a newer edition has been published. */
-const { top = "/", base = "/" } = document.documentElement.dataset;
+const { top: atlas = "/", base = "/" } = document.documentElement.dataset;
 const workers = navigator.serviceWorker as ServiceWorkerContainer | undefined;
 
 if (workers !== undefined) {
@@ -8,7 +8,7 @@ if (workers !== undefined) {
   });
   addEventListener("load", () => {
     workers
-      .register(`${top}worker.js`, { scope: top, updateViaCache: "none" })
+      .register(`${atlas}worker.js`, { scope: atlas, updateViaCache: "none" })
       .then(() => workers.ready)
       // Refused, in a private window for one: the site works without.
       .then(
@@ -17,3 +17,5 @@ if (workers !== undefined) {
       );
   });
 }
+
+export {};
