@@ -11,7 +11,8 @@ export default {
   "species.habitat": "Habitat",
   "species.change": "Change",
   "species.years": "Through the years",
-  "species.lists": "In lists of others",
+  "species.lists": "What other lists say",
+  "species.lists-short": "Other lists",
   "species.use": "Cite, download, correct",
 
   "species.place": "{aggregate, select, true {Group} other {Species}} {n, number} of {all, number}",
@@ -38,7 +39,7 @@ export default {
   "species.taken-for-outside":
     "{n, plural, one {One animal} other {{words} animals}} of other groups may be taken for it.",
   "species.side-by-side": "Each name opens the two side by side.",
-  "species.difference": "{name}: {difference}",
+  "species.difference": "<a>{name}</a>: {difference}",
   "species.record-group": "<b>Not seen well enough?</b> Record the <names></names>. {why}",
   "species.tell-members": "<b>Only with the deciding part seen is it one of them.</b> <a>{names} side by side</a>.",
 
@@ -70,14 +71,14 @@ export default {
     "{n, plural, one {# record from before {year} is} other {# records from before {year} are}} not drawn.",
 
   "species.listed":
-    "{n, plural, one {One list names it} other {{words} lists name it}}. What they say was not computed here, and no figure on this page is such an assessment.",
+    "{n, plural, one {One list names it. What it says} other {{words} lists name it. What they say}} was not computed here, and no figure on this page is such an assessment.",
   "species.list-for": "{category}, {jurisdiction}, {year}",
   "species.list-old":
     "<b>Older than {n, plural, one {# year} other {# years}}.</b> Much may have changed since {years}: look for a newer list before you rely on it.",
 
   "species.all-on-map": "Every used record is on the 10 km map.",
   "species.off-map": "{n, plural, one {# used record is} other {# used records are}} not on the 10 km map.",
-  "species.off-map-why": "Why not",
+  "species.off-map-why": "Why",
   "species.cited": "<i>{scientific}</i>, in {citation}",
   "species.cited-invented": "<i>{scientific}</i>, in {citation} Invented records.",
   "species.tables": "Tables of this taxon",

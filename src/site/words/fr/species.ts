@@ -13,7 +13,8 @@ export default {
   "species.habitat": "Milieux",
   "species.change": "Évolution",
   "species.years": "Au fil des ans",
-  "species.lists": "Dans d’autres listes",
+  "species.lists": "Ce que disent d’autres listes",
+  "species.lists-short": "Autres listes",
   "species.use": "Citer, télécharger, corriger",
 
   "species.place": "{aggregate, select, true {Groupe} other {Espèce}} {n, number} sur {all, number}",
@@ -40,7 +41,7 @@ export default {
   "species.taken-for-outside":
     "{n, plural, one {Un animal d’un autre groupe peut être pris} other {{words} animaux d’autres groupes peuvent être pris}} pour elle.",
   "species.side-by-side": "Chaque nom ouvre les deux côte à côte.",
-  "species.difference": "{name} : {difference}",
+  "species.difference": "<a>{name}</a> : {difference}",
   "species.record-group": "<b>Pas assez bien vue ?</b> Notez <names></names>. {why}",
   "species.tell-members":
     "<b>Ce n’est l’une d’elles que si la partie décisive a été vue.</b> <a>{names}, côte à côte</a>.",
