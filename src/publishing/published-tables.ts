@@ -1,6 +1,7 @@
 /** The tables researchers download: their columns with type and meaning, and the query that fills each from the measures. */
 import { ACCOUNTING_TABLES } from "./tables/accounting.ts";
 import { COVERAGE_TABLES } from "./tables/coverage.ts";
+import { EXPECTED_TABLES } from "./tables/expected.ts";
 import type { PublishedTable } from "./tables/fields.ts";
 import { LOCAL_FREQUENCY_TABLES } from "./tables/local-frequency.ts";
 import { RANGES_TABLES } from "./tables/ranges.ts";
@@ -18,6 +19,7 @@ export const PUBLISHED_TABLES: readonly PublishedTable[] = [
   ...TAXA_TABLES,
   ...SQUARES_TABLES,
   ...COVERAGE_TABLES,
+  ...EXPECTED_TABLES,
   ...TRENDS_TABLES,
   ...LOCAL_FREQUENCY_TABLES,
   ...SEASONS_TABLES,

@@ -4,9 +4,10 @@ import { fewestTaxa } from "../names/fewest-taxa.ts";
 import type { Region } from "../scheme/regions-file.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import type { RegionFile, RegionsFile } from "./contracts.ts";
+import { type Expected, expectedInRegion, recordedLately } from "./expected.ts";
 import type { TaxonNames } from "./taxon-names.ts";
 
-type Totals = Omit<RegionFile, "slug" | "name" | "code" | "territory" | "taxa" | "taxa_list">;
+type Totals = Omit<RegionFile, "slug" | "name" | "code" | "territory" | "taxa" | "taxa_list" | "expected">;
 type TaxonRow = Omit<RegionFile["taxa_list"][number], "slug"> & { region_id: string; taxon_id: string };
 
 /** Regions of a scheme by id, each once, in the order of the file. */
@@ -44,6 +45,7 @@ export async function regionFiles(
   database: Database,
   scheme: Scheme,
   names: ReadonlyMap<string, TaxonNames>,
+  expected: Expected,
 ): Promise<{ list: RegionsFile; regions: RegionFile[] }> {
   const totals = new Map(
     (await database.rows<Totals>("SELECT * FROM region_totals ORDER BY field, region_id")).map((row) => [
@@ -67,15 +69,17 @@ export async function regionFiles(
   const regions = [...regionsById(scheme.regions).values()].flatMap(({ id, name, code, territory }): RegionFile[] => {
     const own = totals.get(id);
     if (own === undefined) return [];
+    const taxa_list = (taxa.get(id) ?? []).map(({ region_id: _, taxon_id, ...counts }) => ({
+      slug: names.get(taxon_id)?.slug ?? "",
+      ...counts,
+    }));
     const seen = (recorded.get(id) ?? []).map(({ taxon_id }) => taxon_id);
     return [
       {
         ...own,
         ...{ slug: id, name, code, territory, taxa: fewestTaxa(seen, graph) },
-        taxa_list: (taxa.get(id) ?? []).map(({ region_id: _, taxon_id, ...counts }) => ({
-          slug: names.get(taxon_id)?.slug ?? "",
-          ...counts,
-        })),
+        taxa_list,
+        expected: expectedInRegion(expected, id, recordedLately(taxa_list, scheme)),
       },
     ];
   });
@@ -91,7 +95,7 @@ async function layersOf(database: Database, regions: readonly RegionFile[]): Pro
     const [boundary, outside, no_square] = [of("boundary"), of("outside"), of("no_square")];
     return {
       field,
-      regions: own.map(({ taxa_list: _, ...summary }) => summary),
+      regions: own.map(({ taxa_list: _, expected: __, ...summary }) => summary),
       not_assigned: { records: boundary + outside + no_square, boundary, outside, no_square },
     };
   });

@@ -2,6 +2,7 @@ import type { Database } from "../engine/database.ts";
 import { fewestTaxa } from "../names/fewest-taxa.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import type { HectadSummary, SquareFile, SquareState } from "./contracts.ts";
+import { type Expected, squareKey } from "./expected.ts";
 import type { Measured } from "./measured.ts";
 import { slugOf } from "./slug.ts";
 import type { TaxonNames } from "./taxon-names.ts";
@@ -39,6 +40,7 @@ export async function squareFiles(
   scheme: Scheme,
   names: ReadonlyMap<string, TaxonNames>,
   measured: ReadonlyMap<string, Measured>,
+  expected: Expected,
 ): Promise<SquareFile[]> {
   const graph = { descendants: scheme.checklist.descendants };
   const places = await database.rows<PlaceRow>(
@@ -72,6 +74,7 @@ export async function squareFiles(
       taxa_list: taxaOf(seen, names, states.get(place.square)),
       tetrads: tetrads.get(place.square) ?? [],
       years: (years.get(place.square) ?? []).map(({ year, records, visits }) => ({ year, records, visits })),
+      ...expectedOf(place, expected),
     };
   });
 }
@@ -100,6 +103,20 @@ function summaryOf(
     taxa: inPeriod((period) => fewestTaxa(distinct(seen.filter((row) => row.period === period)), graph)),
     taxa_all: fewestTaxa(distinct(seen), graph),
     records: sum(visited, ({ records }) => records),
+  };
+}
+
+function expectedOf(
+  place: PlaceRow,
+  { taxa, regions, wantedOf }: Expected,
+): Pick<SquareFile, "regions" | "expected" | "wanted_rank" | "wanted_gain" | "wanted_third"> {
+  const wanted = wantedOf.get(squareKey(place));
+  return {
+    regions: [...(regions.get(squareKey(place)) ?? [])],
+    expected: [...(taxa.get(squareKey(place)) ?? [])],
+    wanted_rank: wanted?.rank ?? null,
+    wanted_gain: wanted?.gain ?? 0,
+    wanted_third: wanted?.best_third ?? null,
   };
 }
 

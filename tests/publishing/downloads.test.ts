@@ -45,7 +45,16 @@ beforeAll(async () => {
   const records = FORMULAS.map(
     (row, index) => `f${index},${row.split(",")[1]},2015-06-0${index + 1},NO4525,,,,Bo Example,,present,`,
   );
-  appendFileSync(join(folder, "scheme/records/walks.csv"), `${records.join("\n")}\n`);
+  // A block of covered squares round one with a single visit, so that something is expected there.
+  const around = ["SP11", "SP12", "SP13", "SP21", "SP23", "SP31", "SP32", "SP33"].flatMap((hectad) =>
+    ["rubrum", "viride"].flatMap((taxon) =>
+      [3, 4].map(
+        (day) => `e${hectad}${taxon}${day},Exemplum ${taxon},2015-06-0${day},${hectad},,,,Bo Example,,present,`,
+      ),
+    ),
+  );
+  const middle = "eSP22,Exemplum rubrum,2015-06-03,SP22,,,,Bo Example,,present,";
+  appendFileSync(join(folder, "scheme/records/walks.csv"), `${[...records, ...around, middle].join("\n")}\n`);
   writeFileSync(
     join(folder, "scheme/sensitive.csv"),
     "taxonID,level,territories,castes,months,reason,responsible,reviewDate\n=1+1,2 km,,,,@reason,officer,2030-01-01\n",
@@ -134,7 +143,7 @@ const MAY_BE_EMPTY = [
   ...["expected", "completeness", "sample_coverage"],
   ...["expected_without_single_records", "completeness_without_single_records"],
   ...["occupancy_km2", "occupancy_below_km2", "occupancy_reason", "extent_km2", "extent_below_km2", "extent_reason"],
-  ...["code", "region_territory"],
+  ...["code", "region_territory", "best_third"],
 ];
 
 describe("datapackage.json", () => {
@@ -334,7 +343,7 @@ describe("squares.geojson", () => {
   const features = () => (JSON.parse(read("squares.geojson")) as FeatureCollection<Polygon>).features;
 
   it("has one closed ring of five positions a square, counter-clockwise, within the globe (RFC 7946)", () => {
-    expect(features().length).toBe(5);
+    expect(features().length).toBe(14);
     for (const { geometry } of features()) {
       expect(geometry.coordinates.length).toBe(1);
       const ring = geometry.coordinates[0] ?? [];

@@ -16,6 +16,7 @@ import {
   SquareFile,
   SquaresFile,
   TaxonFile,
+  WantedFile,
 } from "../../src/publishing/contracts.ts";
 import { ACCOUNTING, atlasFile, DOWNLOADS } from "./published/atlas.ts";
 import { coverageFile } from "./published/coverage.ts";
@@ -27,7 +28,7 @@ import type { FixtureShape } from "./published/shape.ts";
 
 export type { FixtureShape };
 
-import { hectad, squareFile } from "./published/squares.ts";
+import { hectad, squareFile, wantedFile } from "./published/squares.ts";
 import { inventTaxon } from "./published/taxa.ts";
 
 const SIX = ["NZ16", "NZ17", "NZ26", "NZ27", "NZ36", "NZ37"];
@@ -64,6 +65,8 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
   }
   write("coverage.json", CoverageFile, coverageFile(hectads, two));
   write("squares.json", SquaresFile, { squares: hectads });
+  const files = taxa.map(({ file }) => file);
+  write("wanted.json", WantedFile, wantedFile(hectads, files));
   for (const square of hectads)
     write(
       `squares/${square.slug}.json`,

@@ -1,5 +1,6 @@
 /** Regions of a scheme, each with its species. */
 import { z } from "zod";
+import { ExpectedTaxon } from "./expected.ts";
 import { count, year } from "./number-kinds.ts";
 
 /** What was recorded in a region; squares and taxa are not additive over regions. */
@@ -51,6 +52,9 @@ const Counts = {
 
 export const RegionFile = RegionSummary.extend({
   taxa_list: z.array(z.strictObject({ slug: z.string(), ...Counts })).describe("most records first"),
+  expected: z
+    .array(ExpectedTaxon.extend({ square: z.string().describe("where it is likeliest"), square_slug: z.string() }))
+    .describe("not recorded in the region in the latest period, likeliest first"),
 });
 export type RegionFile = z.infer<typeof RegionFile>;
 

@@ -1,5 +1,6 @@
 /** Hectads: in lists, and each in its own file. */
 import { z } from "zod";
+import { ExpectedTaxon } from "./expected.ts";
 import { count, year } from "./number-kinds.ts";
 import { SquareState } from "./taxon.ts";
 
@@ -39,5 +40,10 @@ export const SquareFile = HectadSummary.extend({
     z.strictObject({ square: z.string(), letter: z.string(), visits: count, taxa: count, records: count }),
   ),
   years: z.array(z.strictObject({ year, records: count, visits: count })),
+  regions: z.array(z.string()).describe("slugs of the regions it touches"),
+  expected: z.array(ExpectedTaxon).describe("likeliest first"),
+  wanted_rank: count.nullable().describe("among the squares that want a visit; null where nothing is expected"),
+  wanted_gain: count.describe("thousandths of a taxon that some further visits could add"),
+  wanted_third: z.int().min(0).max(35).nullable().describe("third of a month in which one would add most"),
 });
 export type SquareFile = z.infer<typeof SquareFile>;

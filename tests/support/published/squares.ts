@@ -4,6 +4,7 @@ import type {
   SquareFile,
   TaxonFile,
   TaxonSquare,
+  WantedFile,
 } from "../../../src/publishing/contracts.ts";
 import { total } from "./numbers.ts";
 
@@ -156,6 +157,34 @@ function stricterOf(all: number, net: number, half: number, judged: boolean): Ch
   };
 }
 
+/** Every taxon without a record in the square, one of them recorded in the earlier period. */
+function expectedOf({ square: code }: HectadSummary, taxa: readonly TaxonFile[]): SquareFile["expected"] {
+  return taxa
+    .filter(({ squares }) => squares["10000"].every(({ square }) => square !== code))
+    .map(({ slug }, index) => ({
+      ...{
+        slug,
+        chance: Math.max(100, 870 - 200 * index),
+        squares_near: 20,
+        squares_with: Math.max(2, 14 - 4 * index),
+      },
+      ...{ visits_here: 6 * index, last_year: index === 0 ? 1996 : null, months: [10, 24] as [number, number] },
+    }));
+}
+
+/** The squares ranked, the first most wanted. */
+export function wantedFile(hectads: readonly HectadSummary[], taxa: readonly TaxonFile[]): WantedFile {
+  return {
+    ...{ further_visits: 3, reach_km: 40, least_covered: 5 },
+    squares: hectads.map(({ square, slug, territory, visits }, index) => ({
+      ...{ square, slug, territory, regions: [], visits: visits.at(-1) ?? 0, rank: index + 1 },
+      gain: Math.max(100, 4_700 - 350 * index),
+      best_third: index % 3 === 0 ? null : 12 + (index % 12),
+      likely: taxa.slice(0, 3).map(({ slug: taxon }) => taxon),
+    })),
+  };
+}
+
 export function squareFile(square: HectadSummary, taxa: readonly TaxonFile[]): SquareFile {
   return {
     ...square,
@@ -184,5 +213,10 @@ export function squareFile(square: HectadSummary, taxa: readonly TaxonFile[]): S
       { year: 2010, records: 4, visits: 3 },
       { year: 2020, records: 6, visits: 4 },
     ],
+    regions: [],
+    expected: expectedOf(square, taxa),
+    wanted_rank: square.easting === 430_000 ? null : 1 + (square.northing % 7),
+    wanted_gain: 1_240,
+    wanted_third: 16,
   };
 }
