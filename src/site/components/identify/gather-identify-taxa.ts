@@ -1,18 +1,20 @@
 import type { FiguresFile, OutsideTaxon } from "../../../publishing/contracts.ts";
 import { atlas, figures, publishedFolder, taxon } from "../../published.ts";
+import { language } from "../../words/say.ts";
 import { type IdentifyTaxon, sizesFrom } from "./identify-taxa.ts";
 
-let kept: { folder: string; taxa: readonly IdentifyTaxon[] } | undefined;
+let kept: { key: string; taxa: readonly IdentifyTaxon[] } | undefined;
 
 /**
- * Every taxon of the atlas and outside it as the pages that identify need it. Read once a build.
+ * Every taxon of the atlas and outside it as the pages that identify need it. Read once a
+ * build, and in the language of the pages.
  *
  * @example identifyTaxa().at(-1)?.outside // true
  */
 export function identifyTaxa(): readonly IdentifyTaxon[] {
-  const folder = publishedFolder();
-  if (kept?.folder !== folder)
-    kept = { folder, taxa: [...atlas().taxa.map(({ slug }) => ofTheAtlas(slug)), ...atlas().outside.map(outsideIt)] };
+  const key = `${language()} ${publishedFolder()}`;
+  if (kept?.key !== key)
+    kept = { key, taxa: [...atlas().taxa.map(({ slug }) => ofTheAtlas(slug)), ...atlas().outside.map(outsideIt)] };
   return kept.taxa;
 }
 

@@ -4,6 +4,8 @@ export default {
   "layout.main": "Main",
   "layout.languages": "Languages",
   "layout.species": "Species",
+  "layout.tell-apart": "Tell apart",
+  "layout.practice": "Practice",
   "layout.squares": "Squares",
   "layout.regions": "Regions",
   "layout.coverage": "Coverage",

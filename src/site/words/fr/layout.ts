@@ -6,6 +6,8 @@ export default {
   "layout.main": "Menu principal",
   "layout.languages": "Langues",
   "layout.species": "Espèces",
+  "layout.tell-apart": "Distinguer",
+  "layout.practice": "S’exercer",
   "layout.squares": "Carrés",
   "layout.regions": "Régions",
   "layout.coverage": "Couverture",

@@ -1,0 +1,83 @@
+import type { Character } from "../../../publishing/contracts.ts";
+import { formName, rowName } from "../identify/body-words.ts";
+import type { Comparison, Row } from "./comparison.ts";
+import { linked, type Wording } from "./comparison-words.ts";
+import { escapeHtml, withBold } from "./html.ts";
+import { schemeText, stateHtml } from "./scheme-text.ts";
+
+const EVIDENCE = new Set(["sight", "photograph", "specimen"]);
+
+/**
+ * Under the table: what settles it and what can show that, what leads astray, and where to stop. As HTML.
+ *
+ * @example reasonLists(comparison, wording).includes("<h3>") // true
+ */
+export function reasonLists(comparison: Comparison, wording: Wording): string {
+  const { says } = wording;
+  const settling = comparison.rows
+    .filter(({ settles }) => settles)
+    .flatMap((row) => settlingItem(row, comparison, wording));
+  const misleading = comparison.rows.flatMap((row) => misleadingItems(row, comparison, wording));
+  const list = (title: string, items: readonly string[]) =>
+    items.length === 0
+      ? ""
+      : `<div><h3>${title}</h3><ul>${items.map((item) => `<li>${item}</li>`).join("")}</ul></div>`;
+  return `<div class="reasons">${list(says("apart.what-settles"), settling)}${list(says("apart.what-misleads"), misleading)}</div>${stopHere(comparison, wording)}`;
+}
+
+/** A part that settles it: what each shows, notes, and the least evidence that can show it. */
+function settlingItem(row: Row, { columns }: Comparison, wording: Wording): string[] {
+  const { says } = wording;
+  const told = row.cells.map((cell) => cell.told);
+  const states = columns.flatMap(({ taxon }, index) => {
+    const words = told[index]?.state.words;
+    return words === undefined
+      ? []
+      : [says("apart.state-of", { state: stateHtml(words, wording), name: escapeHtml(taxon.short) })];
+  });
+  const settling = told.flatMap((one) => one?.rows.filter(({ reliability }) => reliability === "settles") ?? []);
+  const notes = [...new Set(settling.map(({ note }) => note).filter(Boolean))]
+    .map((note) => schemeText(note, wording))
+    .join(" ");
+  const evidence = settling.map((each) => each.evidence).find((each) => EVIDENCE.has(each));
+  const shown = evidence === undefined ? "" : ` ${says(`apart.shown-by-${evidence}`)}`;
+  return [`<b>${escapeHtml(rowName(row.part, says))}</b>: ${states.join("; ")}. ${notes}${shown}`];
+}
+
+function misleadingItems(row: Row, { columns }: Comparison, wording: Wording): string[] {
+  return columns.flatMap(({ taxon }, index) => {
+    const rows = row.cells[index]?.told?.misleading ?? [];
+    return runs(rows).map((character) => misleadingItem(character, row, taxon.short, wording));
+  });
+}
+
+/** A bee that fades does so over many parts; the first says it, the others add nothing. */
+function runs(rows: readonly Character[]): readonly Character[] {
+  return rows.filter(({ note }) => note !== "");
+}
+
+function misleadingItem({ state, note, form }: Character, { part }: Row, name: string, wording: Wording): string {
+  const { says } = wording;
+  const who = form === "" ? escapeHtml(name) : `${escapeHtml(name)}, ${escapeHtml(formName(form, says))}`;
+  return `<b>${escapeHtml(rowName(part, says))}</b> (${who}): ${stateHtml(state, wording)}. ${schemeText(note, wording)}`;
+}
+
+/** Where the species cannot be told: the aggregate, and what is of no group of the atlas at all. */
+function stopHere({ verdicts, columns }: Comparison, wording: Wording): string {
+  const { says, link, group } = wording;
+  const aggregates = [
+    ...new Set(verdicts.flatMap(({ aggregate, nested }) => (aggregate === undefined || nested ? [] : [aggregate]))),
+  ];
+  const stop = aggregates.map((aggregate) => says("apart.stop", { group: linked(aggregate, link) }));
+  const outsiders = columns
+    .filter(({ taxon }) => taxon.outside)
+    .map(({ taxon }) =>
+      says("apart.not-of-group", {
+        name: escapeHtml(taxon.name),
+        kind: schemeText(taxon.kind, wording),
+        group: escapeHtml(group),
+      }),
+    );
+  const said = [...stop, ...outsiders];
+  return said.length === 0 ? "" : `<p class="caution">${withBold(said.join(" "))}</p>`;
+}
