@@ -1,4 +1,6 @@
 import type { AtlasFile } from "../publishing/contracts.ts";
+import { withoutMarks } from "./words/fallback.ts";
+import { say } from "./words/say.ts";
 
 /**
  * The little of the styles that belongs to the scheme: its accent in light and dark, and the line at the foot
@@ -16,7 +18,11 @@ export function schemeStyles({
 }: Pick<AtlasFile, "accent" | "title" | "edition" | "invented">): string {
   const light = isColour(accent.light) ? `:root:root{--accent:${accent.light}}` : "";
   const dark = isColour(accent.dark) ? `@media (prefers-color-scheme:dark){:root:root{--accent:${accent.dark}}}` : "";
-  const foot = quoted(`${title}, edition ${edition.id}.${invented ? " Invented records." : ""}`);
+  const foot = quoted(
+    [say("layout.printed-foot", { title, edition: edition.id }), invented ? say("layout.invented") : ""]
+      .filter(Boolean)
+      .join(" "),
+  );
   return `${light}${dark}@media print{:root:root{--accent:#000}@page{@bottom-left{content:${foot};font:7.5pt "Source Sans",sans-serif;color:#333}}}\n`;
 }
 
@@ -26,5 +32,5 @@ function isColour(text: string): boolean {
 
 /** A CSS string; everything outside letters, digits and plain marks is escaped by code point. */
 function quoted(text: string): string {
-  return `"${text.replace(/[^\p{L}\p{N} .,:;()–-]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16) ?? "20"} `)}"`;
+  return `"${withoutMarks(text).replace(/[^\p{L}\p{N} .,:;()–-]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16) ?? "20"} `)}"`;
 }

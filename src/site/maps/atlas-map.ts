@@ -2,10 +2,11 @@ import type { FeatureCollection } from "geojson";
 import type { Grid } from "../../grids/grid.ts";
 import type { AtlasFile } from "../../publishing/contracts.ts";
 import type { Cell } from "./cell-paths.ts";
-import { drawCoast } from "./coast.ts";
+import { drawCoast, inUnits } from "./coast.ts";
 import { type Box, boxAround, type Frame, frameAround, toUnits } from "./frame.ts";
 import { type Furniture, furnish } from "./furniture.ts";
 import { type Inset, type InsetRequest, placeInsets } from "./insets.ts";
+import type { Outline } from "./outline.ts";
 import {
   cellCorners,
   cellOf,
@@ -46,6 +47,8 @@ export interface AtlasMap {
   readonly landCells: boolean;
   readonly hectads: readonly PlacedHectad[];
   readonly onLand: ReadonlyMap<Placement, readonly Cell[]>;
+  /** Outlines of a file of the base map, in units of the frame, for maps that draw them at another size. */
+  outlines(collection: FeatureCollection | undefined): Outline[];
   /** Where a square lies, or undefined for a code that is on none of the atlas's grids. */
   locate(code: string, resolution: Resolution): { placement: Placement; cell: Cell } | undefined;
 }
@@ -85,7 +88,8 @@ export function buildAtlasMap(source: MapSource): AtlasMap {
   );
   const frame = { ...first, height: furniture.height };
   const placed = groups.map((group) => ({ ...group, placement: moved(group.placement, insets) }));
-  const coast = drawCoast(source, { frame, insets, requests, transform });
+  const ground = { frame, insets, requests, transform };
+  const coast = drawCoast(source, ground);
   return {
     frame,
     placements: placed.map(({ placement }) => placement),
@@ -100,6 +104,7 @@ export function buildAtlasMap(source: MapSource): AtlasMap {
         squares.filter((hectad) => hectad.on_land).map((hectad) => cellAt(placement, hectad)),
       ]),
     ),
+    outlines: (collection) => inUnits(collection, ground),
     locate: locator(source, insetIds, new Map(placed.map(({ key, placement }) => [key, placement]))),
   };
 }

@@ -56,11 +56,22 @@ export function drawCoast(
   };
 }
 
-function largerThan(least: number, outlines: readonly Outline[]): Outline[] {
+/** Outlines of at least an area, in square units. */
+export function largerThan(least: number, outlines: readonly Outline[]): Outline[] {
   return outlines.filter((outline) => Math.abs(ringArea(outline.points)) >= least);
 }
 
-function inUnits(collection: FeatureCollection | undefined, { frame, insets, requests, transform }: Ground): Outline[] {
+/**
+ * The outlines of one file of the base map, in units of the frame, those of an inset's ground moved with it.
+ *
+ * @param collection GeoJSON in longitude and latitude; none gives none
+ * @param ground frame, insets and the means to project
+ * @example inUnits(undefined, ground) // []
+ */
+export function inUnits(
+  collection: FeatureCollection | undefined,
+  { frame, insets, requests, transform }: Ground,
+): Outline[] {
   return (collection?.features ?? [])
     .flatMap((feature) => outlinesOf(feature, (longitude, latitude) => [longitude, latitude]))
     .flatMap((outline) => {

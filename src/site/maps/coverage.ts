@@ -1,4 +1,5 @@
 import type { AtlasFile, CoverageFile, CoverageRule } from "../../publishing/contracts.ts";
+import { say } from "../words/say.ts";
 
 /** Squares of one territory, or of all, and how many of them are covered under each rule, the one in force first. */
 export interface TerritoryRules {
@@ -20,7 +21,7 @@ export function territoryRules(
   { rules }: Pick<CoverageFile, "rules">,
   { territories }: Pick<AtlasFile, "territories">,
 ): TerritoryRules[] {
-  const places = territories.length > 1 ? [...territories, { id: "all", name: "All" }] : territories;
+  const places = territories.length > 1 ? [...territories, { id: "all", name: say("maps.all") }] : territories;
   return places.flatMap(({ id, name }) => {
     const own = rules.filter(({ territory }) => territory === id);
     const [first] = own;

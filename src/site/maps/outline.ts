@@ -92,16 +92,17 @@ export const QUARTERS = 4;
  * so are rings of fewer than three points left.
  *
  * @param outlines in units of the map
- * @returns the path's text, to be drawn with a scale of 1/4
+ * @param perUnit steps a unit; maps that are enlarged want finer ones
+ * @returns the path's text, to be drawn with a scale of 1/4, or of one step
  * @example outlinesPath([{ points: [[0, 0], [10, 0], [10, 10]], closed: true }]) // "M0 0l40 0 0 40z"
  */
-export function outlinesPath(outlines: readonly Outline[]): string {
-  return outlines.map(outlinePath).join("");
+export function outlinesPath(outlines: readonly Outline[], perUnit: number = QUARTERS): string {
+  return outlines.map((outline) => outlinePath(outline, perUnit)).join("");
 }
 
-function outlinePath({ points, closed }: Outline): string {
+function outlinePath({ points, closed }: Outline, perUnit: number): string {
   const quarters = points
-    .map(([x, y]) => [Math.round(x * QUARTERS), Math.round(y * QUARTERS)] as const)
+    .map(([x, y]) => [Math.round(x * perUnit), Math.round(y * perUnit)] as const)
     .filter(([x, y], i, all) => i === 0 || x !== all[i - 1]?.[0] || y !== all[i - 1]?.[1]);
   const [first, ...rest] = quarters;
   if (!first || rest.length < (closed ? 2 : 1)) return "";

@@ -48,7 +48,8 @@ export function speciesMapSvg(map: AtlasMap, taxon: TaxonSquares, id: string, he
   );
 }
 
-function squaresSvg(map: AtlasMap, taxon: TaxonSquares, id: string): string {
+/** The squares of a taxon, each class on its own grid. */
+export function squaresSvg(map: AtlasMap, taxon: TaxonSquares, id: string): string {
   const runs = RUNS.map((group) => {
     const { x, width } = BOOK_SHAPES[group.kind];
     const body = runsSvg(map, taxon, group);
@@ -88,7 +89,8 @@ function keyOf({ column, row }: Cell): string {
   return `${column} ${row}`;
 }
 
-function hatchSvg(map: AtlasMap, taxon: TaxonSquares, id: string): string {
+/** The hatched cells of a taxon; those beside a bar are the strokes of the bars again, by reference. */
+export function hatchSvg(map: AtlasMap, taxon: TaxonSquares, id: string): string {
   return (["whole", "spine", "page"] as const)
     .map((part) => {
       const shared = RUNS.find(({ hatched }) => hatched === part);

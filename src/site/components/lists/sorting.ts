@@ -1,4 +1,6 @@
 import type { TaxonSummary } from "../../../publishing/contracts.ts";
+import { withoutMarks } from "../../words/fallback.ts";
+import { language } from "../../words/language.ts";
 
 /** The orders of the species table; each is a page of its own. */
 export const ORDERS = ["squares", "name", "change"] as const;
@@ -12,8 +14,9 @@ export type Order = (typeof ORDERS)[number];
  * @example inOrder(taxa, "name").map(({ short_name }) => short_name) // ["Buff-tailed", "Red-tailed"]
  */
 export function inOrder(taxa: readonly TaxonSummary[], order: Order): TaxonSummary[] {
+  const inLanguage = new Intl.Collator(language()).compare;
   const byName = (one: TaxonSummary, other: TaxonSummary) =>
-    one.vernacular_name.localeCompare(other.vernacular_name, "en");
+    inLanguage(withoutMarks(one.vernacular_name), withoutMarks(other.vernacular_name));
   const bySquares = (one: TaxonSummary, other: TaxonSummary) =>
     other.hectads_latest - one.hectads_latest || byName(one, other);
   const change = ({ change: row }: TaxonSummary) => (row?.judged === true ? (row.net_percent ?? -Infinity) : -Infinity);

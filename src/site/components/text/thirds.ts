@@ -40,6 +40,11 @@ export function monthName(month: number): string {
   return monthNames(language()).alone[month] ?? "";
 }
 
+/** The first letter of each month, over a chart of the year. @example monthLetters().join("") // "JFMAMJJASOND" */
+export function monthLetters(): string[] {
+  return monthNames(language()).alone.map((name) => name.charAt(0).toLocaleUpperCase(language()));
+}
+
 /**
  * A date in words; a text that is no date of the form year-month-day stays as it is.
  *

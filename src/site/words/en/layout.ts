@@ -21,4 +21,5 @@ export default {
   "layout.invented-notice": "The species are real; the scheme, places of recording and people are not.",
   "layout.account-language": "This account is in {language}.",
   "layout.page-language": "This page is in {language}.",
+  "layout.printed-foot": "{title}, edition {edition}.",
 } as const;

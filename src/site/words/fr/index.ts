@@ -1,24 +1,39 @@
 import apart from "./apart.ts";
 import body from "./body.ts";
 import book from "./book.ts";
+import charts from "./charts.ts";
+import checks from "./checks.ts";
+import coverage from "./coverage.ts";
+import downloads from "./downloads.ts";
 import entrySheet from "./entry-sheet.ts";
+import fates from "./fates.ts";
 import figures from "./figures.ts";
 import find from "./find.ts";
 import home from "./home.ts";
 import inSeason from "./in-season.ts";
 import layout from "./layout.ts";
 import lines from "./lines.ts";
+import lists from "./lists.ts";
+import maps from "./maps.ts";
 import narrow from "./narrow.ts";
 import offline from "./offline.ts";
 import ranges from "./ranges.ts";
+import reasons from "./reasons.ts";
 import seasonFigures from "./season-figures.ts";
 import species from "./species.ts";
+import tables from "./tables.ts";
 import takePart from "./take-part.ts";
 import text from "./text.ts";
 import truth from "./truth.ts";
 import zoom from "./zoom.ts";
 
 export default {
+  ...coverage,
+  ...downloads,
+  ...tables,
+  ...checks,
+  ...fates,
+  ...reasons,
   ...apart,
   ...truth,
   ...takePart,
@@ -36,6 +51,9 @@ export default {
   ...book,
   ...layout,
   ...text,
+  ...maps,
+  ...lists,
+  ...charts,
   ...species,
   ...zoom,
 };

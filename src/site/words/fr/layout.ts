@@ -24,4 +24,5 @@ export default {
     "Les espèces sont réelles ; le programme, les lieux de collecte et les personnes ne le sont pas.",
   "layout.account-language": "Cette notice est en {language}.",
   "layout.page-language": "Cette page est en {language}.",
+  "layout.printed-foot": "{title}, édition {edition}.",
 } satisfies WordsOf<typeof en>;

@@ -14,4 +14,5 @@ export default {
   "layout.part-english": "Níl codanna den leathanach seo aistrithe fós; tá siad i mBéarla.",
   "layout.account-language": "{language}: teanga an chuntais seo.",
   "layout.page-language": "{language}: teanga an leathanaigh seo.",
+  "layout.printed-foot": "{title}, eagrán {edition}.",
 } satisfies SomeWordsOf<typeof en>;

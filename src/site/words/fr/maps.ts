@@ -1,0 +1,57 @@
+import type { WordsOf } from "../catalogue.ts";
+import type en from "../en/maps.ts";
+
+export default {
+  "maps.where-lies": "Où se trouve {square}",
+  "maps.in-sentence": "{name}",
+  "maps.title": "{name} : carrés de {side} avec des données",
+  "maps.title-years": "{name} : carrés de {side} avec des données, {years}",
+  "maps.found-both":
+    "{both, plural, one {# carré} other {# carrés}} avec des données aux deux périodes, {new, number} nouveaux, {gone, number} non retrouvés, {apart, number} non comparables.",
+  "maps.recorded-in": "Des données dans {squares, plural, one {# carré} other {# carrés}}.",
+  "maps.other-years":
+    "{squares, plural, one {# carré n’a de données} other {# carrés n’ont de données}} que d’autres années.",
+  "maps.covered-neither":
+    "{squares, plural, one {# carré n’est couvert} other {# carrés ne sont couverts}} à aucune des deux périodes.",
+  "maps.not-covered": "{squares, plural, one {# carré n’est pas couvert} other {# carrés ne sont pas couverts}}.",
+  "maps.by-territory-new": "Nouveaux : {list}.",
+  "maps.by-territory-gone": "Non retrouvés : {list}.",
+  "maps.by-territory-both": "Aux deux périodes : {list}.",
+  "maps.by-territory-recorded": "Avec des données : {list}.",
+  "maps.territory-squares": "{name} {squares, number}",
+  "maps.invented": "Données inventées.",
+  "maps.key-judged": "Couvert aux deux périodes : l’évolution peut être jugée",
+  "maps.key-apart": "Des données, mais pas de comparaison possible",
+  "maps.key-no-record": "Aucune donnée de cette espèce",
+  "maps.key-recorded": "Avec des données",
+  "maps.both": "Trouvé aux deux périodes",
+  "maps.both-covered": "dont {squares, number} couverts aux deux périodes",
+  "maps.new": "Nouvellement trouvé",
+  "maps.gone": "Non retrouvé",
+  "maps.not-found": "pas de donnée {when}",
+  "maps.recorded-when": "Données {when}",
+  "maps.little-before": "trop peu de données avant",
+  "maps.little-since": "trop peu de données depuis",
+  "maps.recorded-other": "Données d’autres années",
+  "maps.in-neither": "hors des deux périodes",
+  "maps.covered-both": "Couvert aux deux périodes",
+  "maps.by-others": "par des données d’autres {group}",
+  "maps.covered-one": "Couvert à une seule période",
+  "maps.other-hatched": "l’autre partie est hachurée",
+  "maps.covered-in-neither": "Couvert à aucune période",
+  "maps.nobody": "nul ne peut le dire",
+  "maps.in-either": "à l’une ou l’autre période",
+  "maps.covered": "Couvert",
+  "maps.uncovered": "Non couvert",
+  "maps.cover-rule":
+    "Couvert : au moins {visits, plural, =1 {une visite} other {{words} visites}} avec des données d’autres {group}.",
+  "maps.hatched-by-hectad": "Hachures par carré de 10 km.",
+  "maps.reading":
+    "Un carré a un <b>dos, {earlier}</b>, et une <b>page, {later}</b>. <b>Plein</b> : des données. <b>Blanc</b> : des données d’autres {group}, pas de celui-ci. <b>Hachuré</b> : trop peu de données pour se prononcer.",
+  "maps.unjudged-2km": "<b>L’évolution ne peut pas être jugée à 2 km</b>.",
+  "maps.unjudged-2km-reason": "<b>L’évolution ne peut pas être jugée à 2 km</b> : {reason}.",
+  "maps.caption": "Carrés de {kilometres} km ({grids}) ; repères tous les {step} ({grid}).",
+  "maps.caption-projection": "Carrés de {kilometres} km ({grids}) ; repères tous les {step} ({crs}).",
+  "maps.inset": "{names} dans l’encart.",
+  "maps.all": "Ensemble",
+} satisfies WordsOf<typeof en>;
