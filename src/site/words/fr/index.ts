@@ -1,11 +1,13 @@
 import apart from "./apart.ts";
 import body from "./body.ts";
 import book from "./book.ts";
+import card from "./card.ts";
 import charts from "./charts.ts";
 import checks from "./checks.ts";
 import coverage from "./coverage.ts";
 import downloads from "./downloads.ts";
 import entrySheet from "./entry-sheet.ts";
+import expected from "./expected.ts";
 import fates from "./fates.ts";
 import figures from "./figures.ts";
 import find from "./find.ts";
@@ -19,12 +21,15 @@ import narrow from "./narrow.ts";
 import offline from "./offline.ts";
 import ranges from "./ranges.ts";
 import reasons from "./reasons.ts";
+import regions from "./regions.ts";
 import seasonFigures from "./season-figures.ts";
 import species from "./species.ts";
+import squares from "./squares.ts";
 import tables from "./tables.ts";
 import takePart from "./take-part.ts";
 import text from "./text.ts";
 import truth from "./truth.ts";
+import wanted from "./wanted.ts";
 import zoom from "./zoom.ts";
 
 export default {
@@ -50,6 +55,11 @@ export default {
   ...body,
   ...book,
   ...layout,
+  ...card,
+  ...expected,
+  ...regions,
+  ...squares,
+  ...wanted,
   ...text,
   ...maps,
   ...lists,
