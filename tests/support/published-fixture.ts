@@ -16,6 +16,7 @@ import {
   SquareFile,
   SquaresFile,
   TaxonFile,
+  TranslationFile,
   WantedFile,
 } from "../../src/publishing/contracts.ts";
 import { ACCOUNTING, atlasFile, DOWNLOADS } from "./published/atlas.ts";
@@ -30,6 +31,7 @@ export type { FixtureShape };
 
 import { hectad, squareFile, wantedFile } from "./published/squares.ts";
 import { inventTaxon } from "./published/taxa.ts";
+import { FRENCH } from "./published/translation.ts";
 
 const SIX = ["NZ16", "NZ17", "NZ26", "NZ27", "NZ36", "NZ37"];
 
@@ -86,6 +88,7 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
     html: '<p>See <a href="/methods/">the methods</a>.</p>',
     in_footer: true,
   });
+  if (shape.languages?.includes("fr")) write("languages/fr.json", TranslationFile, FRENCH);
   for (const { path: name } of DOWNLOADS.files) download(`data/${DOWNLOADS.edition}/${name}`);
   if (shape.basemap !== undefined && !(shape.bare ?? false))
     cpSync(shape.basemap, path.join(folder, "basemap"), { recursive: true });

@@ -60,6 +60,11 @@ function seasonOf(castes: readonly string[], size: number): TaxonFile["season_by
   });
 }
 
+/** One taxon has a French name; the others are shown by their English ones. */
+function frenchNames({ slug }: FixtureTaxon): { name: string; language: string }[] {
+  return slug === "red-tailed" ? [{ name: "bourdon des pierres", language: "fr" }] : [];
+}
+
 /** The sixth taxon came in the later period. */
 const NEWCOMER = 5;
 
@@ -111,7 +116,7 @@ export function inventTaxon(
     scientific_name: taxon.scientific,
     vernacular_name: bare ? taxon.scientific : taxon.vernacular,
     short_name: bare ? taxon.scientific : taxon.short,
-    vernacular_names: bare ? [] : [{ name: taxon.vernacular, language: "en" }],
+    vernacular_names: bare ? [] : [{ name: taxon.vernacular, language: "en" }, ...frenchNames(taxon)],
     is_aggregate: taxon.aggregate,
     lead: bare
       ? ""
@@ -129,7 +134,7 @@ export function inventTaxon(
     authorship: taxon.aggregate ? "" : "(Linnaeus, 1758)",
     rank: taxon.aggregate ? "aggregate" : "species",
     subgenus: bare || taxon.aggregate ? "" : "Melanobombus",
-    other_names: bare || taxon.aggregate ? [] : [{ name: "bourdon des pierres", language: "fr" }],
+    other_names: bare ? [] : frenchNames(taxon),
     synonyms: [],
     members: taxon.aggregate ? ["buff-tailed"] : [],
     within: taxon.slug === "buff-tailed" ? ["terrestris-group"] : [],
