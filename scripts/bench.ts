@@ -4,6 +4,7 @@
  *
  *   node scripts/bench.ts [--records 1000000,10000000] [--taxa 300] [--memory 2GB] [--pages]
  *   node scripts/bench.ts measures [--species 10,60,300,1000] [--visits 150000]
+ *   node scripts/bench.ts site [--atlas atlas] [--runs 5]: pages and the map in a slowed browser
  *   node scripts/bench.ts truth: the same as scripts/truth.ts
  */
 import { join } from "node:path";
@@ -82,7 +83,11 @@ function benchParts(): void {
   }
 }
 
-const OTHERS: Readonly<Record<string, string>> = { measures: "./bench/measures.ts", truth: "./truth.ts" };
+const OTHERS: Readonly<Record<string, string>> = {
+  measures: "./bench/measures.ts",
+  site: "./bench/site.ts",
+  truth: "./truth.ts",
+};
 const other = OTHERS[process.argv[2] ?? ""];
 if (other === undefined) benchParts();
 else {
