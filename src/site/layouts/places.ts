@@ -11,9 +11,8 @@ export const MAIN_PLACES: readonly Place[] = [
   { path: "species/", words: "layout.species" },
   { path: "tell-apart/", words: "layout.tell-apart" },
   { path: "squares/", words: "layout.squares" },
-  { path: "coverage/", words: "layout.coverage" },
-  { path: "methods/", words: "layout.methods" },
-  { path: "downloads/", words: "layout.downloads" },
+  { path: "take-part/", words: "take-part.title" },
+  { path: "find/", words: "find.title" },
 ];
 
 /** Places in the foot of every page, before the scheme's own pages. */
@@ -24,10 +23,11 @@ export const FOOT_PLACES: readonly Place[] = [
 ];
 
 /**
- * Whether the head or the foot links to a page: a part that a site may lack is linked to from other pages only then.
+ * The place of a path in the head or the foot: a part that a site may lack is linked to from other pages only where it
+ * has one.
  *
- * @example isPlace("species/") // true
+ * @example placeOf("species/")?.words // "layout.species"
  */
-export function isPlace(path: string): boolean {
-  return [...MAIN_PLACES, ...FOOT_PLACES].some((place) => place.path === path);
+export function placeOf(path: string): Place | undefined {
+  return [...MAIN_PLACES, ...FOOT_PLACES].find((place) => place.path === path);
 }

@@ -2,6 +2,7 @@ import type { AtlasFile, TaxonSummary } from "../../../publishing/contracts.ts";
 
 /** A group by what one sees first, with its members: species before aggregates, the most recorded first. */
 export interface FirstSeenGroup {
+  readonly id: string;
   readonly title: string;
   readonly look_at: string;
   readonly taxa: readonly TaxonSummary[];
@@ -22,6 +23,6 @@ export function firstSeenGroups({
     const members = taxa
       .filter(({ first_seen }) => first_seen === id)
       .sort((one, other) => Number(one.is_aggregate) - Number(other.is_aggregate) || other.records - one.records);
-    return members.length === 0 ? [] : [{ title, look_at, taxa: members }];
+    return members.length === 0 ? [] : [{ id, title, look_at, taxa: members }];
   });
 }

@@ -8,7 +8,6 @@ export default {
   "home.species-note": "Season, number of squares and range in one table.",
   "home.squares": "What lives in my square",
   "home.squares-note": "First and last year, and what is still to be found.",
-  "home.wanted": "Squares that want a visit",
   "home.wanted-note": "Where one good day would tell most.",
   "home.take-part-note": "What to look for this month, what to photograph, what to write down.",
   "home.groups-note":

@@ -18,6 +18,8 @@ export default {
     "Likeliest first: records of this third of the month beside the visits made in it, all years and places together. The coloured line is today.",
   "in-season.note-here":
     "Likeliest first: the share of visits within {km} km that recorded it since {year}, times its season. The coloured line is the date.",
+  "in-season.note-here-all":
+    "Likeliest first: the share of visits within {km} km that recorded it, times its season. The coloured line is the date.",
   "in-season.choose": "Choose a square",
   "in-season.another": "Another square or date",
   "in-season.place": "Where you are",

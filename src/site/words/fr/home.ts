@@ -10,7 +10,6 @@ export default {
   "home.species-note": "Saison, nombre de carrés et répartition dans un seul tableau.",
   "home.squares": "Qui vit dans mon carré",
   "home.squares-note": "Première et dernière année, et ce qui reste à trouver.",
-  "home.wanted": "Carrés qui attendent une visite",
   "home.wanted-note": "Là où une bonne journée en apprendrait le plus.",
   "home.take-part-note": "Quoi chercher ce mois-ci, quoi photographier, quoi noter.",
   "home.groups-note":

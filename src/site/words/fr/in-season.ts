@@ -21,6 +21,8 @@ export default {
     "Les plus probables d’abord : données de ce tiers du mois rapportées aux visites qui y ont été faites, toutes années et tous lieux confondus. Le trait de couleur marque aujourd’hui.",
   "in-season.note-here":
     "Les plus probables d’abord : part des visites à moins de {km} km qui l’ont noté depuis {year}, multipliée par sa saison. Le trait de couleur marque la date.",
+  "in-season.note-here-all":
+    "Les plus probables d’abord : part des visites à moins de {km} km qui l’ont noté, multipliée par sa saison. Le trait de couleur marque la date.",
   "in-season.choose": "Choisir un carré",
   "in-season.another": "Autre carré ou autre date",
   "in-season.place": "Où vous êtes",
