@@ -21,6 +21,14 @@ import {
 
 import { atlasIn } from "./in-language/atlas-in-language.ts";
 import { type PageLanguage, wordsIn } from "./in-language/page-language.ts";
+import {
+  accountingIn,
+  atlasReasonsIn,
+  downloadsIn,
+  figureReasonsIn,
+  knownTruthIn,
+  taxonReasonsIn,
+} from "./in-language/reasons-in-language.ts";
 import { figuresIn, pageIn, taxonIn } from "./in-language/taxon-in-language.ts";
 import { language } from "./words/say.ts";
 
@@ -83,7 +91,7 @@ const pageLanguage = kept((): PageLanguage => {
  * Title, periods, settings in force and the list of taxa, in the language of the pages: what the scheme has in its first
  * language alone is marked with it (`words/fallback.ts`). Read once a build. @example atlas().title // "The Carder Atlas"
  */
-export const atlas = kept(() => atlasIn(pageLanguage(), publishedAtlas()));
+export const atlas = kept(() => atlasReasonsIn(atlasIn(pageLanguage(), publishedAtlas())));
 
 /**
  * A text of the scheme's first language, marked where the pages are in another. For what has no translation of its own.
@@ -104,23 +112,23 @@ export const wanted = once("wanted.json", WantedFile);
 export const coverage = once("coverage.json", CoverageFile);
 
 /** What became of each record. Read once a build. @example accounting().read // 118402 */
-export const accounting = once("accounting.json", AccountingFile);
+export const accounting = kept(() => accountingIn(read("accounting.json", AccountingFile)));
 
 /** What each method says where the truth is known, and may claim. Read once a build. @example knownTruth().claims.length // 4 */
-export const knownTruth = once("known-truth.json", KnownTruthFile);
+export const knownTruth = kept(() => knownTruthIn(read("known-truth.json", KnownTruthFile)));
 
 /** The files for researchers. Read once a build. @example downloads().edition // "2025.1" */
-export const downloads = once("downloads.json", DownloadsFile);
+export const downloads = kept(() => downloadsIn(read("downloads.json", DownloadsFile)));
 
 /** One taxon, read anew each time. @throws when the file is missing @example taxon("red-tailed").hectads // 1379 */
 export function taxon(slug: string): TaxonFile {
   const file = read(`taxa/${slug}.json`, TaxonFile);
-  return taxonIn(pageLanguage(), file, { shown: atlas(), published: publishedAtlas() });
+  return taxonReasonsIn(taxonIn(pageLanguage(), file, { shown: atlas(), published: publishedAtlas() }));
 }
 
 /** Every statistic of one taxon, read anew each time. @example figures("red-tailed").trends.length // 28 */
 export function figures(slug: string): FiguresFile {
-  return figuresIn(pageLanguage(), read(`figures/${slug}.json`, FiguresFile));
+  return figureReasonsIn(figuresIn(pageLanguage(), read(`figures/${slug}.json`, FiguresFile)));
 }
 
 /** One hectad, read anew each time: thousands of them must not stay in memory. @example square("nz27").taxa_all // 10 */

@@ -2,6 +2,7 @@ import type { AtlasFile, FiguresFile, PageFile, TaxonFile } from "../../publishi
 import { say } from "../words/say.ts";
 import { casteLabel } from "./atlas-in-language.ts";
 import { namesIn, type PageLanguage, wordsIn } from "./page-language.ts";
+import { scopeIn } from "./scope-in-language.ts";
 
 /**
  * A taxon in the language of the pages: names, account, labels of castes.
@@ -42,7 +43,7 @@ export function taxonIn(
     shown_coarser: taxon.shown_coarser.map((entry) => ({
       ...entry,
       of: shown.taxa[member(entry.of)]?.vernacular_name ?? entry.of,
-      scope: wordsIn(page, "", entry.scope),
+      scope: scopeIn(page, entry.scope, { shown, published }),
       reason: wordsIn(page, "", entry.reason),
     })),
     media: taxon.media.map((each) => ({ ...each, caption: wordsIn(page, "", each.caption) })),

@@ -1,4 +1,5 @@
 import type { AccountingFile } from "../../../publishing/contracts.ts";
+import { say } from "../../words/say.ts";
 
 type Row = AccountingFile["rows"][number];
 /** One status with one reason, over all sources. */
@@ -22,6 +23,11 @@ export function fates(rows: readonly Row[]): Fate[] {
       .map(([reason, same]) => ({ status, reason, records: same.reduce((sum, { records }) => sum + records, 0) }))
       .sort((one, other) => other.records - one.records || one.reason.localeCompare(other.reason, "en"));
   });
+}
+
+/** What a status is called, as a heading. @example statusWords("not used") // => "Not used" */
+export function statusWords(status: Row["status"]): string {
+  return say(status === "not used" ? "downloads.status-not-used" : `downloads.status-${status}`);
 }
 
 /**

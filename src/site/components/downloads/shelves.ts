@@ -1,4 +1,5 @@
 import type { DownloadsFile } from "../../../publishing/contracts.ts";
+import { say } from "../../words/say.ts";
 
 type File = DownloadsFile["files"][number];
 
@@ -38,12 +39,11 @@ const FORMATS: Readonly<Record<string, string>> = {
   geoparquet: "GeoParquet",
   gpkg: "GeoPackage",
   json: "JSON",
-  text: "text",
-  txt: "text",
   zip: "ZIP",
 };
 
 /** A format as it is written. @example formatName("geojson") // "GeoJSON" */
 export function formatName(format: string): string {
-  return FORMATS[format.toLowerCase()] ?? format;
+  const known = format.toLowerCase();
+  return known === "text" || known === "txt" ? say("downloads.text") : (FORMATS[known] ?? format);
 }

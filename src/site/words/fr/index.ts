@@ -13,6 +13,7 @@ import figures from "./figures.ts";
 import find from "./find.ts";
 import home from "./home.ts";
 import inSeason from "./in-season.ts";
+import largeMap from "./large-map.ts";
 import layout from "./layout.ts";
 import lines from "./lines.ts";
 import lists from "./lists.ts";
@@ -54,6 +55,7 @@ export default {
   ...offline,
   ...body,
   ...book,
+  ...largeMap,
   ...layout,
   ...card,
   ...expected,
