@@ -45,7 +45,10 @@ export function deadLinks(folder: string, base: string, alsoThere: string): stri
   return pages.flatMap(({ file, html }) =>
     [...html.matchAll(/ (?:href|src)="([^"]+)"/g)].flatMap(([, link = ""]) => {
       if (/^(?:https?:|mailto:)/.test(link)) return [];
-      const [address = "", place] = link.replaceAll("&amp;", "&").split("#");
+      const [address = "", place] = link
+        .replaceAll("&amp;", "&")
+        .replace(/\?[^#]*/, "")
+        .split("#");
       const target = address === "" ? file : address.startsWith(base) ? find(address) : undefined;
       const dead = target === undefined || (place !== undefined && place !== "" && !ids.get(target)?.has(place));
       return dead ? [`${path.relative(folder, file)}: ${link}`] : [];

@@ -12,7 +12,8 @@ export interface Version {
  * @param tag its language
  * @param languages of the atlas: the first, and the further ones
  * @param top address prefix of the atlas
- * @returns the first language first; one version where there is one language
+ * @returns the first language first; one version where there is one language. Of the page for what is not there, the
+ *   home pages
  * @example versionsOf("/atlas/fr/species/", "fr", { first: "en-GB", languages: ["fr"] }, "/atlas/") // [{ tag: "en-GB", path: "/atlas/species/" }, { tag: "fr", path: "/atlas/fr/species/" }]
  */
 export function versionsOf(
@@ -22,7 +23,8 @@ export function versionsOf(
   top: string = process.env["ATLAS_TOP"] ?? "/",
 ): Version[] {
   const own = tag === first ? top : `${top}${tag}/`;
-  const page = pathname.startsWith(own) ? pathname.slice(own.length) : "";
+  const inside = pathname.startsWith(own) ? pathname.slice(own.length) : "";
+  const page = /^404\/?$/.test(inside) ? "" : inside;
   return [
     { tag: first, path: `${top}${page}` },
     ...languages.map((other) => ({ tag: other, path: `${top}${other}/${page}` })),
