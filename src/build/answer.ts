@@ -15,6 +15,7 @@ import { counted } from "./counted.ts";
  * - `off_map`: used records that support no square, by `resolution_m` and `reason`: how many `records`
  * - `tetrads_at_half_overlap`: further records that an overlap of 0.5 would place in a 2 km square
  * - `findings`: by `check` and `severity` (blocks, ask or note), with the check's `title`: how many `records`
+ * - `content_findings`: what does not agree in the scheme's tables, texts and pictures, a line each; absent where nothing is
  * - `out`: the folder of the atlas, after `build`
  * - `findings_file`, `worklist_file`: the files with every finding and with what wants a ruling, after `check`;
  *   `questions`: how many rows the latter has; `proposed_settings`: YAML to paste, for columns that are not used yet
@@ -28,6 +29,7 @@ export interface Answer {
   off_map: AccountingFile["squares_by_reason"];
   tetrads_at_half_overlap: number;
   findings: AccountingFile["findings"];
+  content_findings?: string[];
   out?: string;
 }
 
@@ -118,6 +120,8 @@ export function answerInWords(answer: Answer): string {
       lines.push(`${number(records).padStart(12)}  ${severity.padEnd(6)}  ${title}${wayOut}`);
     }
   }
+  if (answer.content_findings !== undefined)
+    lines.push("", "In tables, texts and pictures", ...answer.content_findings.map((line) => `  ${line}`));
   return lines.join("\n");
 }
 

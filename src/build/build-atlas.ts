@@ -1,18 +1,17 @@
-import { cpSync, readFileSync, rmSync } from "node:fs";
+import { cpSync, existsSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import { Mistake } from "../mistake.ts";
 import { AccountingFile } from "../publishing/contracts.ts";
-import { publish } from "../publishing/publish.ts";
+import { contentFindings } from "../scheme/content-findings/index.ts";
 import { type Answer, answerOf } from "./answer.ts";
+import { tellContentFindings } from "./content-notes.ts";
 import { counted } from "./counted.ts";
+import { mediaStep } from "./media-step.ts";
 import { writeOffline } from "./offline/write-offline.ts";
 import { type Measured, measureScheme, type RunOptions } from "./pipeline.ts";
+import { LATEST, publishStep } from "./publish-step.ts";
 import { renderSite } from "./render-site.ts";
-import { codeHash, hashOf } from "./stages.ts";
+import { codeHash } from "./stages.ts";
 import { refuseForeignFolder, swapIn } from "./swap-in.ts";
-
-/** Folder of the newest edition's tables, beside the one named for the edition. */
-const LATEST = "latest";
 
 /** What a build is given beside what every run is. */
 export interface BuildOptions extends RunOptions {
@@ -20,6 +19,8 @@ export interface BuildOptions extends RunOptions {
   out: string;
   /** Address prefix it will be served under. */
   base: string;
+  /** Folder of the scheme's own for what was found in its tables, texts and pictures; `review` in the scheme's without. */
+  reviewFolder?: string;
 }
 
 /**
@@ -28,18 +29,26 @@ export interface BuildOptions extends RunOptions {
  *
  * @throws {Mistake} for what is wrong with the scheme's folder or the output folder
  */
-export async function buildAtlas({ out, base, ...options }: BuildOptions): Promise<Answer> {
+export async function buildAtlas({ out, base, reviewFolder, ...options }: BuildOptions): Promise<Answer> {
   refuseForeignFolder(out, options.content);
   const measured = await measureScheme(options);
   try {
-    const published = await publishStep(measured, options);
+    const pictures = await mediaStep(measured.scheme, measured.stages, options.progress);
+    const { scheme } = measured;
+    const found = contentFindings({ ...scheme, mediaFindings: [...scheme.mediaFindings, ...pictures.findings] });
+    const content_findings = tellContentFindings(
+      found,
+      reviewFolder ?? join(options.content, "review"),
+      options.progress,
+    );
+    const published = await publishStep(measured, pictures, options);
     const site = await renderStep(measured, options, { published, base });
     swapIn(
       assemble(options.workFolder, {
         pages: join(site.folder, "pages"),
         published: published.folder,
-        edition: measured.scheme.settings.edition.id,
-        languages: measured.scheme.settings.languages.filter((tag) => tag !== measured.scheme.settings.language),
+        edition: scheme.settings.edition.id,
+        languages: scheme.settings.languages.filter((tag) => tag !== scheme.settings.language),
       }),
       out,
     );
@@ -47,7 +56,7 @@ export async function buildAtlas({ out, base, ...options }: BuildOptions): Promi
     const accounting = AccountingFile.parse(
       JSON.parse(readFileSync(join(published.folder, "accounting.json"), "utf8")),
     );
-    return { ...(await answerOf(measured.database, measured.scheme, accounting)), out };
+    return { ...(await answerOf(measured.database, scheme, accounting)), out, ...told(content_findings) };
   } finally {
     measured.database.close();
   }
@@ -66,52 +75,16 @@ function assemble(
   const whole = join(workFolder, "whole");
   rmSync(whole, { recursive: true, force: true });
   cpSync(pages, whole, { recursive: true });
-  for (const part of ["data", "map", "identify"]) cpSync(join(published, part), join(whole, part), { recursive: true });
+  for (const part of ["data", "map", "identify", "media"].filter((name) => existsSync(join(published, name))))
+    cpSync(join(published, part), join(whole, part), { recursive: true });
   cpSync(join(whole, "data", edition), join(whole, "data", LATEST), { recursive: true });
   writeOffline(whole, languages, edition);
   return whole;
 }
 
-async function publishStep({ scheme, database, stages, key, read }: Measured, { progress }: RunOptions) {
-  refuseEdition(scheme.settings);
-  const step = progress.step("publish", counted(scheme.taxa.length, "taxon", "taxa"));
-  const { folder: _, checklist: __, ...texts } = scheme;
-  const inputs = [
-    key,
-    codeHash(["publishing"]),
-    JSON.stringify(texts),
-    JSON.stringify([...scheme.accounts.values()]),
-    ...contentFiles(scheme),
-  ];
-  const stage = await stages.reuse("published", inputs, async (folder) => {
-    await publish(database, scheme, { folder, read });
-  });
-  const files = (JSON.parse(readFileSync(join(stage.folder, "downloads.json"), "utf8")) as { files: unknown[] }).files
-    .length;
-  step.done(counted(files, "file"), { reused: stage.reused });
-  return stage;
-}
-
-/**
- * Refuses an edition whose folder would be written over.
- *
- * @throws {Mistake} where the edition is named as the newest always is
- */
-function refuseEdition({ edition }: Measured["scheme"]["settings"]): void {
-  if (edition.id.toLowerCase() !== LATEST) return;
-  const wayOut = "give the edition a name of its own";
-  throw new Mistake("edition.id", `is ${LATEST}, which always names the newest`, wayOut, { file: "atlas.yaml" });
-}
-
-function basemapFiles({ basemap }: Measured["scheme"]["settings"]): string[] {
-  if (basemap === undefined) return [];
-  const { land, lakes, borders, detail, licence_file } = basemap;
-  return [land, lakes, borders, detail, licence_file].filter((file) => file !== undefined);
-}
-
-/** Content hashes of files that are published as they are. */
-function contentFiles({ folder, settings }: Measured["scheme"]): string[] {
-  return basemapFiles(settings).map((file) => hashOf([readFileSync(join(folder, file), "utf8")]));
+/** Nothing is said of findings where there are none. */
+function told(content_findings: string[]): Pick<Answer, "content_findings"> {
+  return content_findings.length === 0 ? {} : { content_findings };
 }
 
 async function renderStep(

@@ -1,5 +1,8 @@
 import { accountingFile } from "../publishing/accounting-file.ts";
+import { contentFindings } from "../scheme/content-findings/index.ts";
 import { type Answer, answerOf } from "./answer.ts";
+import { tellContentFindings } from "./content-notes.ts";
+import { mediaStep } from "./media-step.ts";
 import { measureScheme, type RunOptions } from "./pipeline.ts";
 import { proposedSettings } from "./proposed-settings.ts";
 import { type WrittenReview, writeReview } from "./write-review.ts";
@@ -25,9 +28,17 @@ export async function checkScheme({
   try {
     const accounting = await accountingFile(database, scheme, read, { forOfficer: true });
     const written = await writeReview(database, scheme, reviewFolder);
+    const pictures = await mediaStep(scheme, stages, options.progress);
+    const found = contentFindings({ ...scheme, mediaFindings: [...scheme.mediaFindings, ...pictures.findings] });
+    const content_findings = tellContentFindings(found, reviewFolder, options.progress);
     stages.forgetOthers();
     const proposed_settings = proposedSettings(scheme, files);
-    return { ...(await answerOf(database, scheme, accounting)), ...written, proposed_settings };
+    return {
+      ...(await answerOf(database, scheme, accounting)),
+      ...written,
+      proposed_settings,
+      ...(content_findings.length === 0 ? {} : { content_findings }),
+    };
   } finally {
     database.close();
   }

@@ -16,6 +16,7 @@ import {
   FiguresFile,
   HectadSummary,
   KnownTruthFile,
+  MediaFile,
   PageFile,
   RegionFile,
   RegionsFile,
@@ -33,6 +34,7 @@ import { judgingRules } from "./fill-change-figures.ts";
 import { knownTruthFile } from "./known-truth-file.ts";
 import { writeMapFolder } from "./map-folder.ts";
 import { gatherMeasured } from "./measured.ts";
+import { mediaFile, mediaOf, type ReadyMedia } from "./media/media-list.ts";
 import { writeNeighbourhoods } from "./neighbourhoods-files.ts";
 import { regionFiles } from "./regions-file.ts";
 import { squareFiles } from "./square-files.ts";
@@ -49,11 +51,12 @@ import type { DownloadEntry } from "./write-tables.ts";
  * of a record is left but its counts: no recorder, no locality, no remark.
  *
  * @param read records each source's files hold
+ * @param media pictures that are made ready; their files are laid beside by the caller
  */
 export async function publish(
   database: Database,
   scheme: Scheme,
-  { folder, read }: { folder: string; read: ReadonlyMap<string, number> },
+  { folder, read, media = [] }: { folder: string; read: ReadonlyMap<string, number>; media?: readonly ReadyMedia[] },
 ): Promise<void> {
   const { settings } = scheme;
   const compared = comparedPeriods(settings);
@@ -75,6 +78,7 @@ export async function publish(
   const taxa = ids.map(
     (id): TaxonFile => ({
       ...taxonFile(id, sources),
+      media: media.filter(({ row }) => row.taxonID === id).map(mediaOf),
       uncovered: uncovered.get(id) ?? { neither: [], later_only: [], earlier_only: [] },
       downloads: ownDownloads(files, names.get(id)?.slug ?? "", settings.edition.id),
     }),
@@ -84,6 +88,7 @@ export async function publish(
   for (const part of ["taxa", "figures", "squares", "pages"]) mkdirSync(join(folder, part), { recursive: true });
   write(folder, "atlas.json", AtlasFile, atlas);
   write(folder, "known-truth.json", KnownTruthFile, knownTruthFile());
+  write(folder, "media.json", MediaFile, mediaFile(media, scheme, names));
   write(folder, "accounting.json", AccountingFile, accounting);
   write(folder, "downloads.json", DownloadsFile, { edition: settings.edition.id, files });
   write(folder, "coverage.json", CoverageFile, await coverageFile(database, scheme));

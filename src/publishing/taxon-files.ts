@@ -7,6 +7,7 @@ import { renderMarkdown } from "./markdown.ts";
 import type { Measured } from "./measured.ts";
 import { charactersOf, outsideNames } from "./outside-taxa.ts";
 import { sectionId } from "./section-id.ts";
+import { sizesOf } from "./sizes.ts";
 import { statusesOf } from "./statuses.ts";
 import type { TaxonNames } from "./taxon-names.ts";
 
@@ -46,8 +47,11 @@ export function taxonSummary(taxonId: string, { scheme, names, measured, judging
   };
 }
 
-/** The whole file of one taxon, but for its downloads and uncovered squares, which the caller knows. */
-export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFile, "downloads" | "uncovered"> {
+/** The whole file of one taxon, but for its pictures, downloads and uncovered squares, which the caller knows. */
+export function taxonFile(
+  taxonId: string,
+  sources: TaxonSources,
+): Omit<TaxonFile, "downloads" | "uncovered" | "media"> {
   const { scheme, names, measured } = sources;
   const { hectad_codes_latest: _, ...summary } = taxonSummary(taxonId, sources);
   const { taxon } = must(names.get(taxonId));
@@ -64,12 +68,7 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
     members: slugs(scheme.taxa.filter(({ within }) => within.includes(taxonId)).map(({ taxonID }) => taxonID)),
     within: slugs(taxon.within),
     castes: taxon.castes,
-    sizes: (account?.front.sizes ?? []).map(({ caste, mm, note }) => ({
-      caste,
-      label: casteLabel(scheme, caste),
-      millimetres: mm,
-      note,
-    })),
+    sizes: sizesOf(scheme, taxonId),
     statuses: statusesOf(taxonId, scheme),
     evidence_needed: account?.front.evidence ?? "",
     account: (account?.sections ?? []).map(({ title, body }) => ({
@@ -79,7 +78,6 @@ export function taxonFile(taxonId: string, sources: TaxonSources): Omit<TaxonFil
     })),
     look_alikes: lookAlikes(taxonId, sources),
     characters: charactersOf(scheme, taxonId),
-    media: [],
     squares: found.squares,
     change: changeOf(taxonId, sources),
     season_by_caste: seasonRows(scheme, found),
@@ -133,10 +131,6 @@ function seasonRows(scheme: Scheme, { season, leftOut }: Measured): TaxonFile["s
       ? []
       : [{ caste: id, label, ...(many === undefined ? {} : { many }), records, visits, total, left_out }];
   });
-}
-
-function casteLabel(scheme: Scheme, id: string): string {
-  return scheme.settings.castes.find((caste) => caste.id === id)?.label ?? id;
 }
 
 function must<T>(value: T | undefined): T {

@@ -1,3 +1,4 @@
+import type { CharacterRow } from "../scheme/content-tables.ts";
 import type { Scheme } from "../scheme/scheme.ts";
 import { levelOf } from "./record-evidence.ts";
 
@@ -10,7 +11,7 @@ export interface SettlingEvidence {
   words: string;
 }
 
-type Sources = Pick<Scheme, "characters" | "accounts" | "taxa">;
+type Sources = Pick<Scheme, "accounts" | "taxa"> & { characters: readonly CharacterRow[] };
 
 /**
  * The easiest evidence that settles a taxon in a caste: characters that settle and that the caste has, those that less

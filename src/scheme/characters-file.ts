@@ -17,7 +17,7 @@ export function readCharacters(
   settings: Settings,
   taxa: readonly ChecklistRow[],
   outside: readonly OutsideRow[],
-): CharacterRow[] {
+): (CharacterRow & { row: number })[] {
   if (contentPath(folder, "characters.csv") === undefined) return [];
   const known = new Set([EVERY_TAXON, ...[...taxa, ...outside].map((taxon) => taxon.taxonID)]);
   const rows = parseTable(readContent(folder, "characters.csv"), "characters.csv", CharacterRow);

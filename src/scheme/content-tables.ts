@@ -64,3 +64,19 @@ export const CharacterRow = z.object({
   evidence: text,
 });
 export type CharacterRow = z.infer<typeof CharacterRow>;
+
+/** One row of `media.csv`: one picture or clip of a taxon. What is empty is told as a finding, so no cell is required here. */
+export const MediaRow = z.object({
+  file: text.describe("name in the folder media"),
+  taxonID: text.describe("of the checklist or of outside.csv"),
+  castes: listOfValues.describe("castes it shows; empty where that is not known"),
+  form: text.describe("age or colour form; empty for the usual one"),
+  kind: text.describe("photograph, drawing or clip"),
+  parts: listOfValues.describe("parts of the body it shows, as characters.csv names them"),
+  credit: text.describe("its maker, as the maker wishes to be named"),
+  licence: text.describe("an SPDX identifier, such as CC-BY-4.0"),
+  alt: text.describe("what it shows, for who does not see it"),
+  caption: text,
+  date: text.describe("ISO 8601, or empty"),
+});
+export type MediaRow = z.infer<typeof MediaRow>;

@@ -6,11 +6,13 @@ import type { Checklist } from "../names/checklist.ts";
 import { type Account, AccountFrontMatter, PageFrontMatter, parseTextFile, type SchemePage } from "./account.ts";
 import { readCharacters } from "./characters-file.ts";
 import { readChecklist, unknownTaxon } from "./checklist-file.ts";
+import type { ContentFinding } from "./content-findings/finding.ts";
 import { contentPath } from "./content-path.ts";
-import type { CharacterRow, ChecklistRow, OutsideRow } from "./content-tables.ts";
+import type { CharacterRow, ChecklistRow, MediaRow, OutsideRow } from "./content-tables.ts";
 import { readDecisions } from "./decisions-file.ts";
 import { decisionsInForce, type RecordDecision } from "./decisions-in-force.ts";
 import { type LandSquares, readLandSquares } from "./land-squares.ts";
+import { readMedia } from "./media-file.ts";
 import { outsideNamed, readOutside } from "./outside-file.ts";
 import { readContent } from "./read-content.ts";
 import { type Region, readRegions } from "./regions-file.ts";
@@ -31,7 +33,12 @@ export interface Scheme {
   settings: Settings;
   taxa: ChecklistRow[];
   checklist: Checklist;
-  characters: CharacterRow[];
+  /** Each with its row in the file. */
+  characters: (CharacterRow & { row: number })[];
+  /** Pictures and clips that can be shown. */
+  media: MediaRow[];
+  /** What keeps others from being shown. */
+  mediaFindings: ContentFinding[];
   /** What is taken for the group and is not of it. */
   outside: OutsideRow[];
   accounts: Map<string, Account>;
@@ -82,6 +89,7 @@ export function readScheme(folder: string): Scheme {
     taxa,
     checklist,
     characters: readCharacters(folder, settings, taxa, outside),
+    ...readMedia(folder, settings, taxa, outside),
     outside,
     accounts,
     pages,
