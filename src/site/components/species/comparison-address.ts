@@ -1,15 +1,16 @@
 import { address } from "../../address.ts";
-import { atlas } from "../../published.ts";
+import { identifyTaxa } from "../identify/gather-identify-taxa.ts";
+import { pairPath, preparedComparisons } from "../tell-apart/prepared.ts";
 
 /**
- * The address of the page on which taxa stand side by side: slugs of the atlas in the order of the checklist, then
- * those outside the group.
+ * The address of the page on which taxa stand side by side.
  *
- * @param slugs two to four taxa, in any order; one the atlas does not know is left out
+ * @param slugs two taxa in any order, or one for it beside what it is taken for
+ * @returns undefined where the atlas has no such page
  * @example comparisonAddress(["red-shanked", "red-tailed"]) // "/tell-apart/red-tailed+red-shanked/"
  */
-export function comparisonAddress(slugs: readonly string[]): string {
-  const { taxa, outside } = atlas();
-  const ordered = [...taxa, ...outside].map(({ slug }) => slug).filter((slug) => slugs.includes(slug));
-  return address(`tell-apart/${ordered.join("+")}/`);
+export function comparisonAddress(slugs: readonly string[]): string | undefined {
+  const all = identifyTaxa();
+  const wanted = pairPath(slugs, all);
+  return preparedComparisons(all).some(({ path }) => path === wanted) ? address(`tell-apart/${wanted}/`) : undefined;
 }

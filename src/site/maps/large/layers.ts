@@ -2,7 +2,7 @@ import type { FeatureCollection } from "geojson";
 import { basemap } from "../../published.ts";
 import type { AtlasMap } from "../atlas-map.ts";
 import { largerThan } from "../coast.ts";
-import { SHARED, mapDefs } from "../map-shapes.ts";
+import { mapDefs, SHARED } from "../map-shapes.ts";
 import { outlinesPath, simplify } from "../outline.ts";
 import { hatchSvg, squaresSvg } from "../species-map.ts";
 import { sortSquares, type TaxonSquares } from "../taxon-squares.ts";

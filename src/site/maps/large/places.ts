@@ -52,7 +52,10 @@ function partsOf(map: AtlasMap, territory: string, hectads: readonly PlacedHecta
   const names = PARTS[Math.min(3, Math.ceil(height / TALL)) as 1 | 2 | 3];
   const partOf = (hectad: PlacedHectad) => {
     const { top, bottom } = boxOf(map, [hectad]);
-    return Math.min(names.length - 1, Math.max(0, Math.floor((((top + bottom) / 2 - box.top) / height) * names.length)));
+    return Math.min(
+      names.length - 1,
+      Math.max(0, Math.floor((((top + bottom) / 2 - box.top) / height) * names.length)),
+    );
   };
   return names.flatMap((part, index): Place[] => {
     const own = hectads.filter((hectad) => partOf(hectad) === index);

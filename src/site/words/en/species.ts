@@ -38,7 +38,7 @@ export default {
     "{n, plural, one {One animal is} other {{words} animals are}} taken for it{outside, plural, =0 {} =1 {, one of them outside the group} other {, {outsideWords} of them outside the group}}.",
   "species.taken-for-outside":
     "{n, plural, one {One animal} other {{words} animals}} of other groups may be taken for it.",
-  "species.side-by-side": "Each name opens the two side by side.",
+  "species.side-by-side": "Each name opens the two side by side. <a>All at once</a>",
   "species.difference": "<a>{name}</a>: {difference}",
   "species.record-group": "<b>Not seen well enough?</b> Record the <names></names>. {why}",
   "species.tell-members": "<b>Only with the deciding part seen is it one of them.</b> <a>{names} side by side</a>.",

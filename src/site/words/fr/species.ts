@@ -40,7 +40,7 @@ export default {
     "{n, plural, one {Un animal est pris} other {{words} animaux sont pris}} pour elle{outside, plural, =0 {} =1 {, dont un d’un autre groupe} other {, dont {outsideWords} d’autres groupes}}.",
   "species.taken-for-outside":
     "{n, plural, one {Un animal d’un autre groupe peut être pris} other {{words} animaux d’autres groupes peuvent être pris}} pour elle.",
-  "species.side-by-side": "Chaque nom ouvre les deux côte à côte.",
+  "species.side-by-side": "Chaque nom ouvre les deux côte à côte. <a>Toutes à la fois</a>",
   "species.difference": "<a>{name}</a> : {difference}",
   "species.record-group": "<b>Pas assez bien vue ?</b> Notez <names></names>. {why}",
   "species.tell-members":
