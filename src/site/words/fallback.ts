@@ -66,7 +66,7 @@ export function showMarks(html: string): string {
         if (name === "text") svgText += slash === "" ? 1 : -1;
         return withoutMarks(part);
       }
-      if (within !== "" || !part.includes(END)) return withoutMarks(part);
+      if (within !== "") return withoutMarks(part);
       const element = svgText > 0 ? "tspan" : "span";
       return part.replace(BEGINNING, `<${element} lang="$1">`).replaceAll(END, `</${element}>`);
     })

@@ -28,6 +28,11 @@ describe("words that are not translated", () => {
     expect(withoutMarks(markEnglish(`The ${name}`))).toBe("The Kartäuserhummel");
     expect(markLanguage("", "de")).toBe("");
   });
+  it("reach over elements between their two marks", () => {
+    expect(showMarks(`<p>${markEnglish("Type: <a>Licence</a>.")}</p>`)).toBe(
+      '<p><span lang="en">Type: <a>Licence</a>.</span></p>',
+    );
+  });
   it("stay text in an attribute that holds a bracket", () => {
     expect(showMarks(`<a title="1 > 0 ${words}">${words}</a>`)).toBe(
       '<a title="1 > 0 Season"><span lang="en">Season</span></a>',
