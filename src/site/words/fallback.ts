@@ -7,8 +7,11 @@ const [BEGIN, OF, END] = ["\uE000", "\uE002", "\uE001"] as const;
 const BEGINNING = new RegExp(`${BEGIN}([A-Za-z0-9-]+)${OF}`, "g");
 /** Elements that hold text alone. */
 const TEXT_ALONE = new Set(["title", "desc", "option", "script", "style", "textarea"]);
-/** A tag with its attributes, whose values may hold a closing bracket. */
-const TAGS = /(<(?:[^>"']|"[^"]*"|'[^']*')*>)/;
+/** A tag with its attributes, whose values may hold a closing bracket; or a mark. Every page is read by it. */
+const TAGS_AND_MARKS = new RegExp(
+  `<(/?)([A-Za-z0-9-]+)(?:[^>"']+|"[^"]*"|'[^']*')*>|${BEGIN}([A-Za-z0-9-]+)${OF}|${END}`,
+  "g",
+);
 
 /**
  * Marks words as those of another language than the page's.
@@ -57,29 +60,16 @@ export function withoutMarks(text: string): string {
 export function showMarks(html: string): string {
   if (!hasMarks(html)) return html;
   let [within, svgText] = ["", 0];
-  return html
-    .split(TAGS)
-    .map((part) => {
-      if (part.startsWith("<")) {
-        const [, slash = "", name = ""] = part.match(/^<(\/?)([a-z0-9-]+)/i) ?? [];
-        if (TEXT_ALONE.has(name)) within = slash === "" && !part.endsWith("/>") ? name : "";
-        if (name === "text") svgText += slash === "" ? 1 : -1;
-        return withoutMarks(part);
-      }
-      if (within !== "") return withoutMarks(part);
-      const element = svgText > 0 ? "tspan" : "span";
-      return part.replace(BEGINNING, `<${element} lang="$1">`).replaceAll(END, `</${element}>`);
-    })
-    .join("");
-}
-
-/**
- * The language some words are marked as, where they begin with a mark.
- *
- * @example markedAs(markEnglish("Season")) // "en"
- */
-export function markedAs(text: string): string | undefined {
-  return text.startsWith(BEGIN) ? text.slice(1, text.indexOf(OF)) : undefined;
+  return html.replace(TAGS_AND_MARKS, (part: string, slash: string, name?: string, language?: string) => {
+    if (name !== undefined) {
+      if (TEXT_ALONE.has(name)) within = slash === "" && !part.endsWith("/>") ? name : "";
+      if (name === "text") svgText += slash === "" ? 1 : -1;
+      return withoutMarks(part);
+    }
+    if (within !== "") return "";
+    const element = svgText > 0 ? "tspan" : "span";
+    return language === undefined ? `</${element}>` : `<${element} lang="${language}">`;
+  });
 }
 
 /** Length of the marks a text begins with, for what is done to its first letter. @example marksBefore("Season") // 0 */

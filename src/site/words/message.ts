@@ -7,7 +7,12 @@ export type Values = Readonly<Record<string, string | number>>;
 /** What is made of the text between a name in angle brackets and its closing. */
 export type Tags = Readonly<Record<string, (text: string) => string>>;
 
-const made = new Map<string, IntlMessageFormat>();
+/** Read messages of one language, with tags and without: the texts themselves are the keys, since joining them costs. */
+interface ReadMessages {
+  readonly tagged: Map<string, IntlMessageFormat>;
+  readonly plain: Map<string, IntlMessageFormat>;
+}
+const made = new Map<string, ReadMessages>();
 
 /**
  * A message with its values, in the plural, order and figures of a language.
@@ -20,15 +25,7 @@ const made = new Map<string, IntlMessageFormat>();
  * @example formatMessage("{n, plural, one {# square} other {# squares}}", "en-GB", { n: 1379 }) // "1,379 squares"
  */
 export function formatMessage(message: string, language: string, values: Values = {}, tags?: Tags): string {
-  const key = `${language} ${tags === undefined ? "" : "tags"} ${message}`;
-  let format = made.get(key);
-  if (format === undefined) {
-    format = new IntlMessageFormat(message, language, undefined, {
-      ignoreTag: tags === undefined,
-      formatters: formattersOf(language),
-    });
-    made.set(key, format);
-  }
+  const format = readMessage(message, language, tags !== undefined);
   let given: Record<string, unknown> = values;
   if (tags !== undefined) {
     given = { ...values };
@@ -42,6 +39,18 @@ export function formatMessage(message: string, language: string, values: Values 
 function spaced(text: string, language: string): string {
   if (!/^fr\b/.test(language)) return text;
   return text.replace(/ ([:;?!%»])/g, "\u00a0$1").replace(/« /g, "«\u00a0");
+}
+
+function readMessage(message: string, language: string, hasTags: boolean): IntlMessageFormat {
+  const own = made.get(language) ?? { tagged: new Map(), plain: new Map() };
+  made.set(language, own);
+  const read = hasTags ? own.tagged : own.plain;
+  const known = read.get(message);
+  if (known !== undefined) return known;
+  const options = { ignoreTag: !hasTags, formatters: formattersOf(language) };
+  const format = new IntlMessageFormat(message, language, undefined, options);
+  read.set(message, format);
+  return format;
 }
 
 const formatters = new Map<string, Formatters>();
