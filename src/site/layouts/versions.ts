@@ -30,3 +30,33 @@ export function versionsOf(
     ...languages.map((other) => ({ tag: other, path: `${top}${other}/${page}` })),
   ];
 }
+
+/**
+ * Addresses of a page in every language, for search engines; the first language is also for readers of none of them.
+ *
+ * @param pathname address of the page that is being rendered
+ * @param tag its language
+ * @param atlas its languages, where it is published, and whether its records are invented
+ * @param top address prefix of the atlas
+ * @returns none of an atlas of one language, one that says no address, and one of invented records, which nobody is to find
+ * @example alternates("/fr/", "fr", { language: "en", languages: ["fr"], address: "https://a.example/", invented: false }, "/")[1] // { hreflang: "fr", href: "https://a.example/fr/" }
+ */
+export function alternates(
+  pathname: string,
+  tag: string,
+  {
+    language,
+    languages,
+    address,
+    invented,
+  }: { language: string; languages: readonly string[]; address: string; invented: boolean },
+  top: string = process.env["ATLAS_TOP"] ?? "/",
+): { hreflang: string; href: string }[] {
+  if (address === "" || invented || languages.length === 0) return [];
+  const published = address.endsWith("/") ? address : `${address}/`;
+  const links = versionsOf(pathname, tag, { first: language, languages }, top).map((version) => ({
+    hreflang: version.tag,
+    href: new URL(version.path.slice(top.length), published).href,
+  }));
+  return [...links, ...links.slice(0, 1).map(({ href }) => ({ hreflang: "x-default", href }))];
+}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { versionsOf } from "../../../src/site/layouts/versions.ts";
+import { alternates, versionsOf } from "../../../src/site/layouts/versions.ts";
 
 const atlas = { first: "en-GB", languages: ["fr", "ga"] };
 const paths = (pathname: string, tag: string, top = "/atlas/") =>
@@ -20,5 +20,26 @@ describe("versionsOf", () => {
     expect(versionsOf("/species/", "en-GB", { first: "en-GB", languages: [] }, "/")).toEqual([
       { tag: "en-GB", path: "/species/" },
     ]);
+  });
+});
+
+describe("alternates", () => {
+  const real = { language: "en-GB", languages: ["fr"], address: "https://example.org/atlas", invented: false };
+  const links = (changed: Partial<typeof real> = {}) =>
+    alternates("/atlas/fr/squares/", "fr", { ...real, ...changed }, "/atlas/").map(
+      ({ hreflang, href }) => `${hreflang} ${href}`,
+    );
+
+  it("name the page in each language, and the first for everyone else", () => {
+    const all = [
+      "en-GB https://example.org/atlas/squares/",
+      "fr https://example.org/atlas/fr/squares/",
+      "x-default https://example.org/atlas/squares/",
+    ];
+    expect(links()).toEqual(all);
+    expect(links({ address: "https://example.org/atlas/" })).toEqual(all);
+  });
+  it("are none where records are invented, no address is known, or there is one language", () => {
+    expect([links({ invented: true }), links({ address: "" }), links({ languages: [] })]).toEqual([[], [], []]);
   });
 });
