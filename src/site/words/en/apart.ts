@@ -4,14 +4,12 @@ export default {
   "apart.index-lead":
     "Two to four side by side, part by part. What differs stands out, what agrees keeps quiet, and what cannot be told is said.",
   "apart.or": "{names}?",
-  "apart.running": "Tell apart · {n, plural, one {# column} other {# side by side}}",
   "apart.with-alike": "{name} and what it is taken for",
   "apart.with-group": "{name} and others first seen alike",
   "apart.description":
     "{names} side by side: what settles it, what helps, what misleads, and what to record where the species cannot be told.",
   "apart.showing": "Showing {castes}.",
   "apart.show": "Show {castes}",
-  "apart.other-sex": "Castes that only one of them has are left out.",
   "apart.settles":
     "{n, plural, =1 {One character settles} =2 {Two characters settle} =3 {Three characters settle} other {# characters settle}} it: {list}.",
   "apart.settles-first":
@@ -38,6 +36,7 @@ export default {
   "apart.needs": "A record needs",
   "apart.no-record": "not for this atlas",
   "apart.millimetres": "{from, number}–{to, number} mm",
+  "apart.of": "{name}: {text}",
   "apart.what-settles": "What settles it",
   "apart.what-misleads": "What misleads",
   "apart.state-of": "{state} in {name}",
@@ -52,7 +51,6 @@ export default {
   "apart.more": "Further",
   "apart.another": "Compare others",
   "apart.account": "Account of {name}",
-  "apart.pairs": "Side by side, two at a time",
   "apart.choose": "Choose any two to four",
   "apart.choose-lead": "The comparison is drawn on this page, and its address can be kept or sent.",
   "apart.choose-first": "First",
@@ -66,7 +64,6 @@ export default {
   "apart.choose-two": "Choose at least two different ones.",
   "apart.choose-done": "Comparison of {names} below.",
   "apart.choose-failed": "The characters could not be fetched. The comparisons listed on this page work without them.",
-  "apart.choose-link": "Address of this comparison",
   "apart.noscript": "Choosing freely needs scripts, which are off. The comparisons listed below do not.",
   "apart.by-group": "By what you see first",
   "apart.group-lead":
@@ -76,8 +73,6 @@ export default {
   "apart.outside-title": "Not a {group} at all",
   "apart.outside-lead":
     "Flies and other bees in a furry coat. Two look like one another at ten paces; antennae, eyes and wings tell at one.",
-  "apart.outside-all": "What every {group} here has",
   "apart.outside-link": "What is not a {group} at all",
-  "apart.outside-taken": "Taken for",
-  "apart.outside-beside": "Beside {name}",
+  "apart.outside-taken": "Side by side with",
 } as const;

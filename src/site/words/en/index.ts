@@ -1,3 +1,4 @@
+import practice from "./practice.ts";
 import apart from "./apart.ts";
 import body from "./body.ts";
 import book from "./book.ts";
@@ -18,6 +19,10 @@ import layout from "./layout.ts";
 import lines from "./lines.ts";
 import lists from "./lists.ts";
 import maps from "./maps.ts";
+import media from "./media.ts";
+import methods from "./methods.ts";
+import methodsChange from "./methods-change.ts";
+import methodsRange from "./methods-range.ts";
 import narrow from "./narrow.ts";
 import offline from "./offline.ts";
 import ranges from "./ranges.ts";
@@ -34,6 +39,10 @@ import wanted from "./wanted.ts";
 import zoom from "./zoom.ts";
 
 export default {
+  ...methodsChange,
+  ...methodsRange,
+  ...methods,
+  ...media,
   ...coverage,
   ...downloads,
   ...tables,
@@ -41,6 +50,7 @@ export default {
   ...fates,
   ...reasons,
   ...apart,
+  ...practice,
   ...truth,
   ...takePart,
   ...inSeason,

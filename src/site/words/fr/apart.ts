@@ -6,14 +6,12 @@ export default {
   "apart.index-lead":
     "De deux à quatre côte à côte, partie par partie. Ce qui diffère ressort, ce qui concorde s’efface, et ce qu’on ne peut pas trancher est dit.",
   "apart.or": "{names} ?",
-  "apart.running": "Distinguer · {n, plural, one {# colonne} other {# côte à côte}}",
   "apart.with-alike": "{name} et ce avec quoi on la confond",
   "apart.with-group": "{name} et celles qu’on voit d’abord de même",
   "apart.description":
     "{names} côte à côte : ce qui tranche, ce qui aide, ce qui trompe, et quoi noter quand l’espèce ne peut pas être déterminée.",
   "apart.showing": "Comparaison : {castes}.",
   "apart.show": "Montrer : {castes}",
-  "apart.other-sex": "Les castes que l’une seule possède sont laissées de côté.",
   "apart.settles":
     "{n, plural, =1 {Un caractère tranche} =2 {Deux caractères tranchent} =3 {Trois caractères tranchent} other {# caractères tranchent}} : {list}.",
   "apart.settles-first":
@@ -40,6 +38,7 @@ export default {
   "apart.needs": "Une donnée demande",
   "apart.no-record": "hors de cet atlas",
   "apart.millimetres": "{from, number}–{to, number} mm",
+  "apart.of": "{name} : {text}",
   "apart.what-settles": "Ce qui tranche",
   "apart.what-misleads": "Ce qui trompe",
   "apart.state-of": "{name} : {state}",
@@ -55,7 +54,6 @@ export default {
   "apart.more": "Pour continuer",
   "apart.another": "Comparer d’autres espèces",
   "apart.account": "Page de {name}",
-  "apart.pairs": "Côte à côte, deux par deux",
   "apart.choose": "Choisir librement, de deux à quatre",
   "apart.choose-lead": "La comparaison se dessine sur cette page ; son adresse peut être gardée ou envoyée.",
   "apart.choose-first": "Première",
@@ -70,7 +68,6 @@ export default {
   "apart.choose-done": "Comparaison ci-dessous : {names}.",
   "apart.choose-failed":
     "Les caractères n’ont pas pu être chargés. Les comparaisons listées sur cette page s’en passent.",
-  "apart.choose-link": "Adresse de cette comparaison",
   "apart.noscript":
     "Le libre choix demande des scripts, qui sont désactivés. Les comparaisons listées ci-dessous s’en passent.",
   "apart.by-group": "Selon ce qu’on voit d’abord",
@@ -78,11 +75,9 @@ export default {
     "Un nom ouvre l’espèce à côté de celles avec lesquelles on la confond. Les noms en gris sont des groupes, à noter quand la partie qui décide n’a pas été vue.",
   "apart.confused": "Souvent confondus",
   "apart.across": "Confondus d’un groupe à l’autre",
-  "apart.outside-title": "Ni l’un ni l’autre : hors du groupe",
+  "apart.outside-title": "Hors du groupe",
   "apart.outside-lead":
     "Des mouches et d’autres abeilles au pelage fourni. À dix pas, on s’y trompe ; à un pas, antennes, yeux et ailes renseignent.",
-  "apart.outside-all": "Ce qu’ont en commun tous ceux de l’atlas",
   "apart.outside-link": "Ce qui n’est pas du groupe",
-  "apart.outside-taken": "Pris pour",
-  "apart.outside-beside": "À côté de : {name}",
+  "apart.outside-taken": "Côte à côte avec",
 } satisfies WordsOf<typeof en>;
