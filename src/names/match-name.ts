@@ -64,6 +64,8 @@ export function nameMatcher(source: MatchSource): MatchName {
     const given = cleanName(text);
     if (given.length + identificationQualifier.length > LONGEST) return refuseLong(given);
     if (given === "") return refusal("empty", "no name", "give scientificName or a vernacular name");
+    const whole = identificationQualifier === "" ? wholeVernacular(given, source.names) : undefined;
+    if (whole !== undefined) return { taxonId: whole.taxonId, matchedAs: matchedAs(whole, source), notes: [] };
     const { name, found } = findName(given, identificationQualifier, source);
     if (name.qualifier !== undefined || name.unreadQualifier !== "")
       return refuseQualified(given, name, found.entries, source);
@@ -81,9 +83,22 @@ export function nameMatcher(source: MatchSource): MatchName {
         names,
       );
     }
-    const matchedAs = source.isAggregate(entry.taxonId) ? "aggregate" : entry.kind;
-    return { taxonId: entry.taxonId, matchedAs, notes: [...found.notes, ...notesOf(name, entry)] };
+    return {
+      taxonId: entry.taxonId,
+      matchedAs: matchedAs(entry, source),
+      notes: [...found.notes, ...notesOf(name, entry)],
+    };
   };
+}
+
+function matchedAs({ taxonId, kind }: NameEntry, source: MatchSource): NameMatch["matchedAs"] {
+  return source.isAggregate(taxonId) ? "aggregate" : kind;
+}
+
+/** A vernacular name just as the checklist has it: it may end with "group", which is no part of a scientific name. */
+function wholeVernacular(given: string, { vernacular }: NameIndex): NameEntry | undefined {
+  const entries = vernacular.get(vernacularKey(given)) ?? [];
+  return entries.find(({ name }) => name.toLowerCase() === given.toLowerCase());
 }
 
 /** A name as written, unless its second word is an epithet of the checklist but for a capital: "Carabus Violaceus". */

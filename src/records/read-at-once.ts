@@ -33,6 +33,7 @@ export async function readAtOnce(
     headerRow !== 1 ||
     facts.lineEnding === "mixed" ||
     facts.blankLine ||
+    facts.emptyRow ||
     facts.nul ||
     facts.spacedMark ||
     headers < 2 ||

@@ -31,7 +31,7 @@ interface Scan {
  * Splits delimited text into rows by RFC 4180, and bears what that does not allow: LF, CRLF and CR side by side, and
  * quotation marks that stand anywhere. Where a quotation mark is never closed, or something follows one that closes,
  * the line is taken by itself and the mark as text, so that the rows after it are not swallowed. Blank rows are left
- * out and counted.
+ * out and counted, those of empty cells too.
  *
  * @param delimiter one character; not a quotation mark or a line break
  * @param cellsInRow how many cells a row has; the first row tells where it is not given
@@ -63,7 +63,7 @@ export function rowSplitter(delimiter: string, cellsInRow = 0): RowSplitter {
       if (scan === "unfinished") break;
       from = scan.end;
       row += 1;
-      if (scan.cells.length === 1 && scan.cells[0]?.trim() === "") continue;
+      if (scan.cells.every((cell) => cell.trim() === "")) continue;
       if (width === 0) width = scan.cells.length;
       rows.push({ row, cells: scan.cells, broken: scan.broken });
     }

@@ -2,6 +2,7 @@ import { isUtf8 } from "node:buffer";
 import { createHash } from "node:crypto";
 import { closeSync, createReadStream, createWriteStream, openSync, readSync } from "node:fs";
 import { pipeline } from "node:stream/promises";
+import { watchEmptyRows } from "./empty-rows.ts";
 import { type LineBreaks, watchLineBreaks } from "./line-breaks.ts";
 
 export type Encoding = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
@@ -25,6 +26,8 @@ export interface TextFacts extends LineBreaks {
   nul: boolean;
   /** True where several spaces stand before a quotation mark, which the database takes otherwise than one space or none. */
   spacedMark: boolean;
+  /** True where a row holds delimiters and nothing else. */
+  emptyRow: boolean;
   bytes: number;
   sha256: string;
 }
@@ -49,6 +52,7 @@ export async function readTextFacts(path: string): Promise<TextFacts> {
   let spacedMark = false;
   let before = Buffer.alloc(0);
   const breaks = watchLineBreaks();
+  const emptyRows = watchEmptyRows();
   for await (const piece of createReadStream(path, { highWaterMark: CHUNK })) {
     const chunk = piece as Buffer;
     const first = bytes === 0;
@@ -59,6 +63,7 @@ export async function readTextFacts(path: string): Promise<TextFacts> {
     hash.update(chunk);
     bytes += chunk.length;
     nul ||= chunk.includes(0);
+    emptyRows.look(chunk);
     spacedMark ||= chunk.includes('  "') || Buffer.concat([before, chunk.subarray(0, 2)]).includes('  "');
     before = Buffer.from(chunk.subarray(-2));
     if (utf8) {
@@ -78,6 +83,7 @@ export async function readTextFacts(path: string): Promise<TextFacts> {
     validUtf8: utf8,
     nul,
     spacedMark,
+    emptyRow: emptyRows.found(),
     ...breaks.found(),
     bytes,
     sha256: hash.digest("hex"),

@@ -220,6 +220,15 @@ describe("problems of a checklist", () => {
     expect(list.problems).toMatchObject([{ code: "name_of_two_taxa", taxonIds: ["a", "b"] }]);
     expect(match("Early-nesting bumblebee", "", list)).toBe("a as vernacular");
   });
+
+  it("take a vernacular name whole that ends with group", () => {
+    const list = buildChecklist([
+      taxon("carders", "Bombus muscorum/humilis", { rank: "aggregate", vernacular: { en: "Brown carder group" } }),
+      taxon("moss", "Bombus muscorum", { within: ["carders"], vernacular: { en: "Moss carder" } }),
+    ]);
+    expect(match("brown carder group", "", list)).toBe("carders as aggregate");
+    expect(match("Moss carder", "cf.", list)).toBe("qualified");
+  });
 });
 
 describe("what follows a name", () => {

@@ -1,6 +1,7 @@
 import { atlas, regions, squares, taxon } from "../../published.ts";
-import { markedAs, withoutMarks } from "../../words/fallback.ts";
+import { withoutMarks } from "../../words/fallback.ts";
 import { language, say } from "../../words/say.ts";
+import { markedAs } from "./marked-as.ts";
 import { packSquares, type SearchEntry, type SearchFile, type SearchName } from "./search-file.ts";
 import { topics } from "./topics.ts";
 

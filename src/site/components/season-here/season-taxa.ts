@@ -1,6 +1,7 @@
 import { atlas, publishedFolder, taxon } from "../../published.ts";
-import { markedAs, withoutMarks } from "../../words/fallback.ts";
+import { withoutMarks } from "../../words/fallback.ts";
 import { language } from "../../words/say.ts";
+import { markedAs } from "../find/marked-as.ts";
 import type { SeasonFile } from "./in-season.ts";
 import type { MonthTaxon } from "./month-lists.ts";
 
