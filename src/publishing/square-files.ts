@@ -65,6 +65,7 @@ export async function squareFiles(
     ),
     ({ square }) => square,
   );
+  const land = new Map((scheme.landSquares ?? []).map((square) => [`${square.grid} ${square.hectad}`, square.tetrads]));
   const states = statesBySquare(measured);
   return places.map((place) => {
     const seen = recorded.get(place.square) ?? [];
@@ -74,6 +75,7 @@ export async function squareFiles(
       taxa_list: taxaOf(seen, names, states.get(place.square)),
       tetrads: tetrads.get(place.square) ?? [],
       years: (years.get(place.square) ?? []).map(({ year, records, visits }) => ({ year, records, visits })),
+      land_tetrads: scheme.landSquares === null ? null : (land.get(squareKey(place)) ?? ""),
       ...expectedOf(place, expected),
     };
   });

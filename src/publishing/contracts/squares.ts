@@ -40,6 +40,10 @@ export const SquareFile = HectadSummary.extend({
     z.strictObject({ square: z.string(), letter: z.string(), visits: count, taxa: count, records: count }),
   ),
   years: z.array(z.strictObject({ year, records: count, visits: count })),
+  land_tetrads: z
+    .string()
+    .nullable()
+    .describe("letters of the tetrads with land; null where the scheme has no list of them"),
   regions: z.array(z.string()).describe("slugs of the regions it touches"),
   expected: z.array(ExpectedTaxon).describe("likeliest first"),
   wanted_rank: count.nullable().describe("among the squares that want a visit; null where nothing is expected"),

@@ -19,7 +19,9 @@ export const MAIN_PLACES: readonly Place[] = [
 export const FOOT_PLACES: readonly Place[] = [
   { path: "methods/", words: "layout.methods" },
   { path: "coverage/", words: "layout.coverage" },
+  { path: "squares/wanted/", words: "wanted.title" },
   { path: "downloads/", words: "layout.downloads" },
+  { path: "credits/", words: "media.title" },
 ];
 
 /**

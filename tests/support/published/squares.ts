@@ -213,6 +213,7 @@ export function squareFile(square: HectadSummary, taxa: readonly TaxonFile[]): S
       { year: 2010, records: 4, visits: 3 },
       { year: 2020, records: 6, visits: 4 },
     ],
+    land_tetrads: "ABCDEFGHIJKLMNPQRSTU",
     regions: [],
     expected: expectedOf(square, taxa),
     wanted_rank: square.easting === 430_000 ? null : 1 + (square.northing % 7),

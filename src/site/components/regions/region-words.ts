@@ -1,14 +1,16 @@
-import type { RegionLayer, RegionSummary } from "../../../publishing/contracts.ts";
-import { grouped } from "../text/numbers.ts";
+import type { RegionFile, RegionLayer, RegionSummary } from "../../../publishing/contracts.ts";
+import type { Key } from "../../words/catalogue.ts";
+import { say } from "../../words/say.ts";
+import { inWords, percentage } from "../text/numbers.ts";
 import type { Sentence } from "../text/sentences.ts";
-import { capital, counted, countedInWords, listed } from "../text/words.ts";
+import { capital, listed } from "../text/words.ts";
 
-const LAYERS: Readonly<Record<string, string>> = {
-  country: "Countries",
-  countryCode: "Countries",
-  stateProvince: "Provinces",
-  county: "Counties",
-  viceCounty: "Vice-counties",
+const LAYERS: Readonly<Record<string, Key>> = {
+  country: "regions.countries",
+  countryCode: "regions.countries",
+  stateProvince: "regions.provinces",
+  county: "regions.counties",
+  viceCounty: "regions.vice-counties",
 };
 
 /**
@@ -17,7 +19,7 @@ const LAYERS: Readonly<Record<string, string>> = {
  * @example layerName("county", 2) // => "Counties"
  */
 export function layerName(field: string, layers: number): string {
-  return layers === 1 ? "Regions" : (LAYERS[field] ?? "Regions");
+  return say(layers === 1 ? "layout.regions" : (LAYERS[field] ?? "layout.regions"));
 }
 
 /**
@@ -26,9 +28,10 @@ export function layerName(field: string, layers: number): string {
  * @example regionSentence(region) // "Seventeen species in 812 records, 1975 to 2024."
  */
 export function regionSentence({ records, taxa, first_year, last_year }: RegionSummary): string {
-  if (records === 0) return "No record is assigned to this region. That says nothing about what lives here.";
-  const years = first_year === null || last_year === null ? "" : `, ${first_year} to ${last_year}`;
-  return `${capital(countedInWords(taxa, "species"))} in ${counted(records, "record")}${years}.`;
+  if (records === 0) return say("regions.nothing");
+  const known = first_year !== null && last_year !== null;
+  const span = known ? say("text.span", { from: String(first_year), to: String(last_year) }) : "none";
+  return say("regions.sentence", { taxa, words: capital(inWords(taxa)), records, span });
 }
 
 /**
@@ -37,13 +40,13 @@ export function regionSentence({ records, taxa, first_year, last_year }: RegionS
  * @example notAssigned({ records: 31, boundary: 20, outside: 11, no_square: 0 }) // => "**31 records** are not assigned: 20 of squares that touch several regions and 11 of squares in none."
  */
 export function notAssigned({ records, boundary, outside, no_square }: RegionLayer["not_assigned"]): Sentence {
-  if (records === 0) return "Every record is assigned to a region.";
+  if (records === 0) return say("regions.assigned");
   const parts = [
-    boundary === 0 ? "" : `${grouped(boundary)} of squares that touch several regions`,
-    outside === 0 ? "" : `${grouped(outside)} of squares in none`,
-    no_square === 0 ? "" : `${grouped(no_square)} that fill no square`,
+    boundary === 0 ? "" : say("regions.boundary", { n: boundary }),
+    outside === 0 ? "" : say("regions.outside", { n: outside }),
+    no_square === 0 ? "" : say("regions.no-square", { n: no_square }),
   ].filter(Boolean);
-  return `**${counted(records, "record")}** ${records === 1 ? "is" : "are"} not assigned: ${listed(parts)}.`;
+  return say("regions.not-assigned", { records, parts: listed(parts) });
 }
 
 /**
@@ -52,5 +55,17 @@ export function notAssigned({ records, boundary, outside, no_square }: RegionLay
  * @example squaresInWords({ ...region, land_hectads_inside: 62, land_hectads_boundary: 31 }) // => "62 in this region alone, 31 shared with another"
  */
 export function squaresInWords({ land_hectads_inside, land_hectads_boundary }: RegionSummary): string {
-  return `${grouped(land_hectads_inside)} in this region alone, ${grouped(land_hectads_boundary)} shared with another`;
+  return say("regions.squares-lie", { inside: land_hectads_inside, shared: land_hectads_boundary });
+}
+
+/**
+ * What share of a region's records a few taxa make: a list to begin with.
+ *
+ * @param start rows of the taxa to begin with; at least one
+ * @example startSentence(start, region) // "Six species make 71 % of the records here: whoever knows them can begin."
+ */
+export function startSentence(start: RegionFile["taxa_list"], { records }: Pick<RegionFile, "records">): Sentence {
+  const own = start.reduce((sum, taxon) => sum + taxon.records, 0);
+  const share = percentage(Math.min(own, records), records) ?? "none";
+  return say("regions.start-said", { n: start.length, words: capital(inWords(start.length)), share });
 }

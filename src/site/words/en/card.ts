@@ -15,7 +15,7 @@ export default {
   "card.season": "January to December",
   "card.needs": "What a record needs",
   "card.group-recorded": "Recorded here",
-  "card.group-expected": "Expected, not yet found",
+  "card.group-expected": "Expected here",
   "card.group-rest": "Rest of the list",
   "card.rest": "{n, plural, one {One more species is} other {# more species are}} on the atlas’s list: write it in.",
   "card.others": "Others",

@@ -1,7 +1,7 @@
 /** What is expected in a square or region and not yet found, and the field card. */
 export default {
-  "expected.title": "Expected, not yet found",
-  "expected.title-region": "Expected, not recorded lately",
+  "expected.title": "Expected, not found {when}",
+  "expected.title-region": "Expected, not recorded {when}",
   "expected.one-likely":
     "{n, plural, one {**One more species** has} other {**{words} more species** have}} a chance of 1 in 2 or better here: first **{name}**.",
   "expected.none-likely": "Nothing more is likelier here than not. Nearest to it comes **{name}**.",

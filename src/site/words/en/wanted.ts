@@ -3,7 +3,7 @@ export default {
   "wanted.title": "Squares that want a visit",
   "wanted.about": "10 km squares where further visits could add most to what is known of {many}.",
   "wanted.lead":
-    "Where {visits, plural, one {one more visit} other {{words} more visits}} could add most species to a square’s list, and when to go.",
+    "Where {visits, plural, one {one more visit} other {{words} more visits}} could add most species to a square’s list of today, and when to go.",
   "wanted.nothing":
     "No square can be ranked yet: it takes {least} covered squares around one to say what may be found there.",
   "wanted.first":

@@ -17,7 +17,7 @@ export default {
   "card.season": "De janvier à décembre",
   "card.needs": "Ce qu’il faut pour une donnée",
   "card.group-recorded": "Signalées ici",
-  "card.group-expected": "Attendues, pas encore trouvées",
+  "card.group-expected": "Attendues ici",
   "card.group-rest": "Reste de la liste",
   "card.rest":
     "{n, plural, one {Une autre espèce est} other {# autres espèces sont}} sur la liste de l’atlas : ajoutez-la à la main.",

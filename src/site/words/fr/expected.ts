@@ -2,8 +2,8 @@ import type { WordsOf } from "../catalogue.ts";
 import type en from "../en/expected.ts";
 
 export default {
-  "expected.title": "Attendues, pas encore trouvées",
-  "expected.title-region": "Attendues, non signalées récemment",
+  "expected.title": "Attendues, non trouvées {when}",
+  "expected.title-region": "Attendues, non signalées {when}",
   "expected.one-likely":
     "{n, plural, one {**Une espèce de plus** a} other {**{words} espèces de plus** ont}} au moins 1 chance sur 2 d’être ici ; d’abord : **{name}**.",
   "expected.none-likely": "Aucune autre espèce n’est plus probable ici qu’improbable. La plus proche : **{name}**.",

@@ -5,7 +5,7 @@ export default {
   "wanted.title": "Carrés à visiter",
   "wanted.about": "Les carrés de 10 km où de nouvelles visites apporteraient le plus ({many}).",
   "wanted.lead":
-    "Où {visits, plural, one {une visite de plus ajouterait} other {{words} visites de plus ajouteraient}} le plus d’espèces à la liste d’un carré, et quand y aller.",
+    "Où {visits, plural, one {une visite de plus ajouterait} other {{words} visites de plus ajouteraient}} le plus d’espèces à la liste actuelle d’un carré, et quand y aller.",
   "wanted.nothing":
     "Aucun carré ne peut encore être classé : il faut {least} carrés couverts autour d’un carré pour dire ce qu’on peut y trouver.",
   "wanted.first":

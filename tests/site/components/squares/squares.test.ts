@@ -3,7 +3,12 @@ import { gridNamed } from "../../../../src/grids/index.ts";
 import type { HectadSummary, SquareFile } from "../../../../src/publishing/contracts.ts";
 import { blocksOf } from "../../../../src/site/components/squares/blocks.ts";
 import { neighboursOf } from "../../../../src/site/components/squares/neighbours.ts";
-import { countStates, degreesOf, tetradSentence } from "../../../../src/site/components/squares/square-words.ts";
+import {
+  countStates,
+  degreesOf,
+  tetradSentence,
+  unvisitedTetrads,
+} from "../../../../src/site/components/squares/square-words.ts";
 
 const british = gridNamed("british");
 /** A hectad placed by the grid itself, so that drawing and grid must agree. */
@@ -59,8 +64,15 @@ describe("words of a square", () => {
       { letter: "A", visits: 1, taxa: 1 },
       { letter: "Z", visits: 0, taxa: 0 },
     ] as SquareFile["tetrads"];
-    expect(tetradSentence({ tetrads })).toBe("2 of 25 tetrads have records. **F** has the longest list, 9 species.");
-    expect(tetradSentence({ tetrads: [] })).toBe("No record here is precise to 2 km.");
+    expect(tetradSentence({ tetrads, land_tetrads: "AFMZ" })).toBe(
+      "2 of 4 tetrads have records. **F** has the longest list, 9 species. No record to 2 km comes from M and Z.",
+    );
+    expect(tetradSentence({ tetrads: [], land_tetrads: null })).toBe("No record here is precise to 2 km.");
+  });
+  it("counts tetrads of the sea for nothing, and all 25 where nobody says what is land", () => {
+    const tetrads = [{ letter: "A", visits: 1, taxa: 1 }] as SquareFile["tetrads"];
+    expect(unvisitedTetrads({ tetrads, land_tetrads: "ABC" })).toEqual(["B", "C"]);
+    expect(unvisitedTetrads({ tetrads, land_tetrads: null }).length).toBe(24);
   });
   it("counts states in the order of the key", () => {
     expect(countStates([{ state: "lost" }, { state: "retained" }, { state: "lost" }])).toEqual([
