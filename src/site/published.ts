@@ -9,6 +9,7 @@ import {
   DownloadsFile,
   FiguresFile,
   KnownTruthFile,
+  MediaFile,
   PageFile,
   RegionFile,
   RegionsFile,
@@ -91,7 +92,10 @@ const pageLanguage = kept((): PageLanguage => {
  * Title, periods, settings in force and the list of taxa, in the language of the pages: what the scheme has in its first
  * language alone is marked with it (`words/fallback.ts`). Read once a build. @example atlas().title // "The Carder Atlas"
  */
-export const atlas = kept(() => atlasReasonsIn(atlasIn(pageLanguage(), publishedAtlas())));
+export const atlas = kept(() => {
+  const [page, published] = [pageLanguage(), publishedAtlas()];
+  return atlasReasonsIn(page, atlasIn(page, published), published);
+});
 
 /**
  * A text of the scheme's first language, marked where the pages are in another. For what has no translation of its own.
@@ -116,6 +120,13 @@ export const accounting = kept(() => accountingIn(read("accounting.json", Accoun
 
 /** What each method says where the truth is known, and may claim. Read once a build. @example knownTruth().claims.length // 4 */
 export const knownTruth = kept(() => knownTruthIn(read("known-truth.json", KnownTruthFile)));
+
+const pictures = once("media.json", MediaFile);
+
+/** Every picture and clip; none where the scheme has none. @example media().media.length // 7 */
+export function media(): MediaFile {
+  return existsSync(path.join(publishedFolder(), "media.json")) ? pictures() : { media: [] };
+}
 
 /** The files for researchers. Read once a build. @example downloads().edition // "2025.1" */
 export const downloads = kept(() => downloadsIn(read("downloads.json", DownloadsFile)));

@@ -13,8 +13,20 @@ export const PageFile = z.strictObject({
 });
 export type PageFile = z.infer<typeof PageFile>;
 
-/** One sentence of the methods page: a setting in force or a count, grouped under a heading. */
-export const MethodStatement = z.strictObject({ section: z.string(), html: z.string() });
+const plain = z.union([z.string(), z.number()]);
+const told = z.strictObject({ key: z.string(), values: z.record(z.string(), plain) });
+
+/**
+ * One sentence of the methods page: a setting in force or a count. Its words stand in the site's catalogues; sections
+ * are places on the page, in their order.
+ */
+export const MethodStatement = z.strictObject({
+  section: z.string().describe("place on the page, and the ending of the key of its heading"),
+  key: z.string().describe("of the site's catalogue"),
+  values: z
+    .record(z.string(), z.union([plain, told]))
+    .describe("of the names in the words; a further statement where they hold one"),
+});
 
 export const AtlasFile = z.strictObject({
   title: z.string(),

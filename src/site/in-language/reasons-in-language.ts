@@ -9,6 +9,8 @@ import type {
   TaxonFile,
 } from "../../publishing/contracts.ts";
 import { sayPublished } from "../words/published-text.ts";
+import { methodsIn } from "./methods-in-language.ts";
+import type { PageLanguage } from "./page-language.ts";
 
 /** A row with its reason in the language of the pages. */
 function reasoned<Row extends { reason: string }>(row: Row): Row {
@@ -69,8 +71,14 @@ export function taxonReasonsIn(taxon: TaxonFile): TaxonFile {
   };
 }
 
-/** Names of grids, and why change of a taxon is not judged. */
-export function atlasReasonsIn(atlas: AtlasFile): AtlasFile {
+/**
+ * Names of grids, why change of a taxon is not judged, and what is put into the words of the methods page.
+ *
+ * @param shown the atlas in the language of the pages
+ * @param published the same in the scheme's first language
+ */
+export function atlasReasonsIn(page: PageLanguage, shown: AtlasFile, published: AtlasFile): AtlasFile {
+  const atlas = { ...shown, methods: methodsIn(page, { shown, published }) };
   return {
     ...atlas,
     territories: atlas.territories.map((one) => ({ ...one, grid_name: sayPublished(one.grid_name) })),

@@ -68,6 +68,7 @@ function messages(tag: string): Readonly<Partial<Record<Key, string>>> {
   return CATALOGUES[baseLanguage(tag)] ?? ENGLISH;
 }
 
-function escapeHtml(text: string): string {
+/** A text within HTML or an attribute. @example escapeHtml("<i>") // "&#60;i&#62;" */
+export function escapeHtml(text: string): string {
   return text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }

@@ -6,6 +6,7 @@ import { ChangeSettings, CoverageSettings } from "../../../src/scheme/measure-se
 import type { Scheme } from "../../../src/scheme/scheme.ts";
 import { EVIDENCE_WORDS } from "../../../src/site/components/figures/evidence-words.ts";
 import { methodWords, TREND_METHODS } from "../../../src/site/components/figures/lines.ts";
+import { statementHtml } from "../../../src/site/components/methods/statements.ts";
 
 function scheme(periods: number): Scheme {
   const change = ChangeSettings.parse({ minimum_comparable_squares: 23, relative: { minimum_taxa: 37 } });
@@ -16,19 +17,14 @@ function scheme(periods: number): Scheme {
 }
 const claims = (claim: MethodClaim["claim"], reason = ""): MethodClaim[] =>
   TREND_METHODS.map((method) => ({ method, claim, reason }));
-const text = (list: readonly MethodClaim[]) =>
-  changeStatements(scheme(2), list)
-    .map(({ html }) => html)
-    .join(" ");
+const text = (list: readonly MethodClaim[]) => changeStatements(scheme(2), list).map(statementHtml).join(" ");
 
 describe("changeStatements", () => {
   it("says nothing of change in an atlas of one period", () => {
     expect(changeStatements(scheme(1), claims("kept"))).toEqual([]);
   });
   it("has a heading where every line's link leads", () => {
-    const places = new Set(
-      changeStatements(scheme(2), []).map(({ section }) => section.toLowerCase().replace(/[^a-z0-9]+/g, "-")),
-    );
+    const places = new Set(changeStatements(scheme(2), []).map(({ section }) => section));
     for (const method of TREND_METHODS) expect(places).toContain(methodWords(method).anchor);
     for (const anchor of ["change", "what-it-hangs-on", "through-time", "first-years"])
       expect(places).toContain(anchor);

@@ -1,14 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { coverageSentences } from "../../../src/publishing/methods/coverage-methods.ts";
+import { coverageStatements } from "../../../src/publishing/methods/coverage-methods.ts";
 import { CoverageSettings } from "../../../src/scheme/measure-settings.ts";
 import type { Scheme } from "../../../src/scheme/scheme.ts";
+import { statementHtml } from "../../../src/site/components/methods/statements.ts";
 
 const told = (visits: number, visits_without_recorder: number, coverage: object = {}) => {
   const settings = { coverage: CoverageSettings.parse(coverage), group: { one: "bee", many: "bees" } };
-  return coverageSentences({ settings } as unknown as Scheme, { visits, visits_without_recorder }).join(" ");
+  const statements = coverageStatements({ settings } as unknown as Scheme, { visits, visits_without_recorder });
+  return statements.flatMap((one) => (one === null ? [] : [statementHtml(one)])).join(" ");
 };
 
-describe("coverageSentences", () => {
+describe("coverageStatements", () => {
   it("gives the share of visits whose records name nobody", () => {
     expect(told(1_200, 300)).toContain("300 of 1,200 visits (25 %) name nobody");
     expect(told(1_200, 1)).toContain("1 of 1,200 visits (less than 1 %) name nobody");

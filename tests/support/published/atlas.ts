@@ -110,15 +110,12 @@ export function atlasFile(
     effort_years: years.map(({ year, records, visits }) => ({ year, records: records * 3, visits })),
     thanks: [],
     methods: [
-      { section: "Place", html: "<p>A reference to a 10 km square supports that square and no tetrad.</p>" },
-      {
-        section: "Coverage",
-        html: "<p>A square is covered for a species in a period when other species were recorded there on at least <b>5</b> visits.</p>",
-      },
+      { section: "placing-records", key: "methods.placing-squares", values: {} },
+      { section: "coverage", key: "methods.coverage-rule", values: { least: 5, more: 10, group: "bumblebees" } },
       ...changeStatements(rulesOf(two ? 2 : 1), KNOWN_TRUTH.claims),
-      { section: "Season", html: "Dates are quantiles of records." },
-      { section: "Range", html: "Area of occupancy counts 2 km squares." },
-      { section: "Habitats and flowers", html: "Visited is not preferred." },
+      { section: "season", key: "methods.season-interval", values: {} },
+      { section: "range", key: "methods.range-occupancy", values: {} },
+      { section: "habitats-and-flowers", key: "methods.use-interval", values: {} },
     ],
   };
 }

@@ -58,7 +58,7 @@ export default {
   "lines.set-moves-line": "**{set}** ({line})",
   "lines.set-moves-lines": "**{set}** ({n, plural, one {une ligne} other {{words} lignes}})",
   "lines.covered":
-    "**{both} {all, plural, one {sur # carré} other {sur # carrés}}** {n, plural, one {est couvert} other {sont couverts}} aux deux périodes par des données d’autres espèces : {n, plural, one {lui seul peut} other {eux seuls peuvent}} montrer une évolution.",
+    "**{both} {n, plural, one {carré} other {carrés}} sur {all, number}** {n, plural, one {est couvert} other {sont couverts}} aux deux périodes par des données d’autres espèces : {n, plural, one {lui seul peut} other {eux seuls peuvent}} montrer une évolution.",
   "lines.outside":
     "{n, plural, one {# autre carré l’abrite} other {# autres carrés l’abritent}} aux deux périodes, hors de ces chiffres : {why}.",
   "lines.outside-uncovered": "trop peu d’autres espèces y ont été notées",

@@ -38,7 +38,8 @@ export default {
   "ranges.regions": "Régions",
   "ranges.regions-method":
     "Une donnée compte pour la région qu’elle indique, sinon pour celle où se trouve son carré le plus fin.",
-  "ranges.regions-sentence": "Notée dans **{found, number}** {all, plural, one {région sur #} other {régions sur #}}.",
+  "ranges.regions-sentence":
+    "Notée dans **{found, number}** {found, plural, one {région} other {régions}} sur {all, number}.",
   "ranges.regions-none":
     "{n, plural, one {# donnée n’est d’aucune région unique} other {# données ne sont d’aucune région unique}}.",
   "ranges.regions-note":
