@@ -7,6 +7,9 @@ const [BEGIN, OF, END] = ["\uE000", "\uE002", "\uE001"] as const;
 const BEGINNING = new RegExp(`${BEGIN}([A-Za-z0-9-]+)${OF}`, "g");
 /** Elements that hold text alone. */
 const TEXT_ALONE = new Set(["title", "desc", "option", "script", "style", "textarea"]);
+/** What stands in a block of its own, and how far to look for it. */
+const BLOCK = /^\s*<(?:p|ul|ol|dl|div|h[1-6]|table|figure|section)\b/;
+const BLOCK_LOOK = 20;
 /** A tag with its attributes, whose values may hold a closing bracket; or a mark. Every page is read by it. */
 const TAGS_AND_MARKS = new RegExp(
   `<(/?)([A-Za-z0-9-]+)(?:[^>"']+|"[^"]*"|'[^']*')*>|${BEGIN}([A-Za-z0-9-]+)${OF}|${END}`,
@@ -60,16 +63,20 @@ export function withoutMarks(text: string): string {
 export function showMarks(html: string): string {
   if (!hasMarks(html)) return html;
   let [within, svgText] = ["", 0];
-  return html.replace(TAGS_AND_MARKS, (part: string, slash: string, name?: string, language?: string) => {
+  const open: string[] = [];
+  const shown = (part: string, slash: string, name?: string, language?: string, at = 0): string => {
     if (name !== undefined) {
       if (TEXT_ALONE.has(name)) within = slash === "" && !part.endsWith("/>") ? name : "";
       if (name === "text") svgText += slash === "" ? 1 : -1;
       return withoutMarks(part);
     }
     if (within !== "") return "";
-    const element = svgText > 0 ? "tspan" : "span";
-    return language === undefined ? `</${element}>` : `<${element} lang="${language}">`;
-  });
+    if (language === undefined) return `</${open.pop() ?? "span"}>`;
+    const isBlock = BLOCK.test(html.slice(at + part.length, at + part.length + BLOCK_LOOK));
+    open.push(svgText > 0 ? "tspan" : isBlock ? "div" : "span");
+    return `<${open.at(-1)} lang="${language}">`;
+  };
+  return html.replace(TAGS_AND_MARKS, shown);
 }
 
 /** Length of the marks a text begins with, for what is done to its first letter. @example marksBefore("Season") // 0 */

@@ -33,6 +33,11 @@ describe("words that are not translated", () => {
       '<p><span lang="en">Type: <a>Licence</a>.</span></p>',
     );
   });
+  it("become a block round blocks", () => {
+    expect(showMarks(`<li>${markEnglish(`<p>In ${markLanguage("mai", "fr")}.</p>`)}</li>`)).toBe(
+      '<li><div lang="en"><p>In <span lang="fr">mai</span>.</p></div></li>',
+    );
+  });
   it("stay text in an attribute that holds a bracket", () => {
     expect(showMarks(`<a title="1 > 0 ${words}">${words}</a>`)).toBe(
       '<a title="1 > 0 Season"><span lang="en">Season</span></a>',
