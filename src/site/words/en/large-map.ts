@@ -25,7 +25,7 @@ export default {
   "large-map.key-tetrad": "Recorded in the 2 km square",
   "large-map.key-tetrads": "Recorded",
   "large-map.scale": "{n, number} km",
-  "large-map.caption": "Squares of the {grids}. Coast enlarged from the same source.",
+  "large-map.caption": "Squares of the {grids}.",
   "large-map.withheld": "Where it was recorded is not shown.",
   "large-map.table": "The map as a table",
   "large-map.table-caption":

@@ -28,7 +28,7 @@ export default {
   "large-map.key-tetrad": "Signalée dans le carré de 2 km",
   "large-map.key-tetrads": "Signalée",
   "large-map.scale": "{n, number} km",
-  "large-map.caption": "Carrés de {grids}. Littoral agrandi, de même source.",
+  "large-map.caption": "Carrés de {grids}.",
   "large-map.withheld": "Les lieux des données ne sont pas montrés.",
   "large-map.table": "La carte en tableau",
   "large-map.table-caption":
