@@ -1,13 +1,15 @@
 import type { TaxonSummary } from "../../../publishing/contracts.ts";
 import { withoutMarks } from "../../words/fallback.ts";
 import { language } from "../../words/language.ts";
+import { season } from "../charts/season.ts";
 
 /** The orders of the species table; each is a page of its own. */
-export const ORDERS = ["squares", "name", "change"] as const;
+export const ORDERS = ["squares", "season", "name", "change"] as const;
 export type Order = (typeof ORDERS)[number];
 
 /**
- * Taxa in one order: by squares of the latest period, by shown name, or by net change; what cannot be judged stands last.
+ * Taxa in one order: by squares of the latest period, by the date by which half of the dated records had been made, by
+ * shown name, or by net change; what has too few records for a season, or cannot be judged, stands last.
  *
  * @param taxa is not changed
  * @param order of the table
@@ -21,7 +23,12 @@ export function inOrder(taxa: readonly TaxonSummary[], order: Order): TaxonSumma
     other.hectads_latest - one.hectads_latest || byName(one, other);
   const change = ({ change: row }: TaxonSummary) => (row?.judged === true ? (row.net_percent ?? -Infinity) : -Infinity);
   const byChange = (one: TaxonSummary, other: TaxonSummary) => change(other) - change(one) || bySquares(one, other);
-  return [...taxa].sort(order === "name" ? byName : order === "change" ? byChange : bySquares);
+  const median = new Map(taxa.map((taxon) => [taxon, season(taxon.season)?.median ?? Infinity]));
+  const bySeason = (one: TaxonSummary, other: TaxonSummary) => {
+    const [first = Infinity, second = Infinity] = [median.get(one), median.get(other)];
+    return first === second ? bySquares(one, other) : first - second;
+  };
+  return [...taxa].sort({ name: byName, change: byChange, season: bySeason, squares: bySquares }[order]);
 }
 
 /**

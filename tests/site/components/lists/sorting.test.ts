@@ -17,6 +17,7 @@ function taxon(
     change,
     records: hectads_latest,
     is_aggregate: false,
+    season: [],
     ...more,
   } as unknown as TaxonSummary;
 }
@@ -31,6 +32,13 @@ describe("inOrder", () => {
       "cab",
     ]);
     expect(slugs(taxa)).toBe("bac");
+  });
+
+  it("sorts by the date by which half of the records were made, and puts what has too few last", () => {
+    const dated = (slug: string, third: number, records: number) =>
+      taxon(slug, 1, null, { season: Array.from({ length: 36 }, (_, index) => (index === third ? records : 0)) });
+    const list = [dated("few", 3, 29), dated("late", 20, 40), dated("early", 9, 30)];
+    expect(inOrder(list, "season").map(({ slug }) => slug)).toEqual(["early", "late", "few"]);
   });
 });
 
