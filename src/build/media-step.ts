@@ -51,7 +51,7 @@ export async function mediaStep(
     else {
       const sources = notes.sources.map(({ name, ...source }) => ({ path: `${MEDIA_FOLDER}/${name}`, ...source }));
       made.ready.push({ row, id, sources });
-      made.folders.push(stage.folder);
+      if (!made.folders.includes(stage.folder)) made.folders.push(stage.folder);
     }
     made.key = hashOf([made.key, stage.key]);
     step.update(index + 1);

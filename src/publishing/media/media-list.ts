@@ -14,18 +14,21 @@ export interface ReadyMedia {
 }
 
 /**
- * Ids of pictures from their files' names, each once.
+ * Ids of pictures from their files' names: one file has one id, however many taxa show it, and no other file has it.
  *
- * @example mediaIds(["Hind leg.svg", "hind-leg.jpg"]) // ["hind-leg", "hind-leg-2"]
+ * @example mediaIds(["Hind leg.svg", "hind-leg.jpg", "Hind leg.svg"]) // ["hind-leg", "hind-leg-2", "hind-leg"]
  */
 export function mediaIds(files: readonly string[]): string[] {
-  const used = new Map<string, number>();
-  return files.map((file) => {
+  const ids = new Map<string, string>();
+  const times = new Map<string, number>();
+  for (const file of files) {
+    if (ids.has(file)) continue;
     const id = slugOf(file.replace(/\.[^.]*$/, "")) || "picture";
-    const times = (used.get(id) ?? 0) + 1;
-    used.set(id, times);
-    return times === 1 ? id : `${id}-${times}`;
-  });
+    const before = times.get(id) ?? 0;
+    times.set(id, before + 1);
+    ids.set(file, before === 0 ? id : `${id}-${before + 1}`);
+  }
+  return files.map((file) => ids.get(file) ?? "");
 }
 
 /** A picture as its contract has it. */
