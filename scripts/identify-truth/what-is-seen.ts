@@ -33,6 +33,9 @@ const ROW = ["black", "brown", "ginger", "red", "orange", "yellow", "lemon", "wh
 /** By the end of the year one animal in four is worn; one in thirty is of another form, where there is one. */
 const WORN_AT_LAST = 0.25;
 const OTHER_FORM = 1 / 30;
+/** Yellow is called lemon, and red orange, by one in five, and the other way round. */
+const OTHER_SHADE = 1 / 5;
+const SHADES: Readonly<Record<string, string>> = { yellow: "lemon", lemon: "yellow", red: "orange", orange: "red" };
 /** People say the caste of one animal in three, and are wrong about one in twelve of these. */
 const CASTE_SAID = 1 / 3;
 const CASTE_WRONG = 1 / 12;
@@ -120,6 +123,8 @@ function said(state: string, answers: readonly string[], random: Random): string
   const beside =
     at < 0 ? [] : [ROW[at - 1], ROW[at + 1]].filter((colour) => colour !== undefined && answers.includes(colour));
   const others = answers.filter((answer) => answer !== state);
+  const shade = SHADES[state] ?? "";
+  if (random.chance(OTHER_SHADE) && answers.includes(shade)) return shade;
   if (!random.chance(MISTAKEN) || others.length === 0) return state;
   return random.chance(BESIDE) && beside.length > 0 ? (random.pick(beside) ?? state) : random.pick(others);
 }

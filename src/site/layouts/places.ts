@@ -9,6 +9,7 @@ export interface Place {
 /** Places in the head of every page, in their order. */
 export const MAIN_PLACES: readonly Place[] = [
   { path: "species/", words: "layout.species" },
+  { path: "narrow/", words: "narrow.place" },
   { path: "tell-apart/", words: "layout.tell-apart" },
   { path: "squares/", words: "layout.squares" },
   { path: "take-part/", words: "take-part.title" },

@@ -1,5 +1,5 @@
 import type { NarrowCharacter } from "./narrow-taxa.ts";
-import { NEAR_STATES } from "./near-states.ts";
+import { NEAR_STATES, shadeOf } from "./near-states.ts";
 import type { PartFact } from "./part-facts.ts";
 import type { Question } from "./questions.ts";
 
@@ -15,6 +15,8 @@ export const WRONG: Readonly<Record<NarrowCharacter["reliability"], number>> = {
 };
 /** Of wrong answers, the share that names a state the true one is taken for; the rest may be any. */
 const NEAR_SHARE = 3 / 4;
+/** Of answers that are right but for the shade, the share that names the other shade of the colour. */
+const SHADE_SHARE = 1 / 4;
 
 /**
  * The chance of each answer to a question, given what the table says of its parts. A part that varies is in each of
@@ -45,7 +47,10 @@ function chancesOf(answers: readonly string[], { states, reliability }: PartFact
     const others = answers.filter((answer) => answer !== state);
     const near = others.filter((answer) => NEAR_STATES.get(state)?.includes(answer));
     const nearShare = near.length === 0 ? 0 : NEAR_SHARE;
-    add(state, others.length === 0 ? 1 : 1 - wrong);
+    const right = others.length === 0 ? 1 : 1 - wrong;
+    const shade = others.find((answer) => answer === shadeOf(state));
+    add(state, shade === undefined ? right : right * (1 - SHADE_SHARE));
+    if (shade !== undefined) add(shade, right * SHADE_SHARE);
     for (const answer of near) add(answer, (wrong * nearShare) / near.length);
     for (const answer of others) add(answer, (wrong * (1 - nearShare)) / others.length);
   }

@@ -11,6 +11,8 @@ export interface RowContext {
   readonly speech: Speech;
   readonly addresses: PageData["addresses"];
   readonly reasons: (candidate: Candidate) => readonly Reason[];
+  /** Third of the month of the sighting, where a date is told. */
+  readonly third: number | undefined;
   /** The likeliest taxon, to tell the others from. */
   readonly first: Candidate | undefined;
 }
@@ -42,7 +44,7 @@ export function candidateRow(candidate: Candidate, context: RowContext): HTMLLIE
         ),
       ),
     );
-  row.append(text);
+  row.append(text, seasonOf(taxon.slug, context.third));
   return row;
 }
 
@@ -58,7 +60,7 @@ export function shortRow(candidate: Candidate, context: RowContext): HTMLLIEleme
 
 /** Address of the page that lays taxa side by side. */
 export function tellApart({ tellApart: page }: PageData["addresses"], slugs: readonly string[]): string {
-  return `${page}#${slugs.join("+")}`;
+  return `${page}?taxa=${slugs.join(",")}#choose`;
 }
 
 function headOf({ taxon }: Candidate, { addresses }: RowContext): HTMLHeadingElement {
@@ -102,6 +104,16 @@ function drawn(name: string, viewBox: string, paths: readonly (readonly [string,
     svg.append(path);
   }
   return svg;
+}
+
+/** The season of a taxon in one line, with a stroke at the date. */
+function seasonOf(slug: string, third: number | undefined): HTMLElement {
+  const season = made("div", { class: "in-year" }, ...copyOf(`season-${slug}`));
+  const now = document.createElementNS(SVG, "path");
+  now.setAttribute("class", "now");
+  now.setAttribute("d", `M${(third ?? 0) + 0.5} 0v14`);
+  if (third !== undefined) season.querySelector("svg")?.append(now);
+  return season;
 }
 
 function bodyOf(slug: string, caste: string): Node[] {

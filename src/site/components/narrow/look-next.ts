@@ -1,13 +1,13 @@
 import { chancesWith, type Helper, type Weighed } from "./narrow.ts";
 import type { NarrowTaxon } from "./narrow-taxa.ts";
 import { LIKELY } from "./outcome.ts";
-import { namedStates, partFacts } from "./part-facts.ts";
+import { namedStates, type PartFact, partFacts } from "./part-facts.ts";
 import type { Question } from "./questions.ts";
 
-/** What one answer would mean. */
+/** What one answer would mean, or several that mean the same. */
 export interface Meaning {
-  readonly state: string;
-  /** Chance of the answer. */
+  readonly states: readonly string[];
+  /** Chance of these answers. */
   readonly chance: number;
   /** The likeliest taxon then, and others that stay at least half as likely; at most three. */
   readonly taxa: readonly NarrowTaxon[];
@@ -47,7 +47,7 @@ export function lookNext(
   asked: ReadonlySet<string>,
 ): NextLook | undefined {
   const before = entropy(weighed.map((one) => [one.taxon, one.chance]));
-  const looks = helper.questions
+  const questions = helper.questions
     .filter(({ id }) => !asked.has(id))
     .map((question) => {
       const after = afterEach(helper, weighed, question);
@@ -55,17 +55,17 @@ export function lookNext(
       return { question, after, gain: before - left };
     })
     .sort((a, b) => b.gain - a.gain || (a.question.id < b.question.id ? -1 : 1));
-  const [best] = looks;
+  const [best] = questions;
   if (best === undefined || best.gain < LEAST_GAIN) return undefined;
-  const likely = likelyTaxa(weighed);
+  const looks = likelyLooks(helper, weighed, best.question);
   return {
     question: best.question,
     gain: best.gain,
-    meanings: best.after
-      .filter(({ chance }) => chance >= LEAST_CHANCE)
-      .map((each) => ({ ...each, taxa: leading(each.taxa) })),
-    failsFor: likely.filter((taxon) => fails(helper, taxon, best.question)),
-    evidence: evidenceOf(helper, likely, best.question),
+    meanings: meaningsOf(best.after),
+    failsFor: [...new Set(looks.filter(({ facts }) => fails(facts)).map(({ taxon }) => taxon))],
+    evidence:
+      EVIDENCE[Math.max(0, ...looks.flatMap(({ facts }) => facts.map((fact) => EVIDENCE.indexOf(fact.evidence))))] ??
+      "sight",
   };
 }
 
@@ -96,32 +96,31 @@ function leading(shares: Shares): NarrowTaxon[] {
   return sorted.flatMap(([taxon, share]) => (taxon !== undefined && share >= most / 2 ? [taxon] : [])).slice(0, 3);
 }
 
-function likelyTaxa(weighed: readonly Weighed[]): NarrowTaxon[] {
-  return [...byTaxon(weighed.map(({ taxon, chance }) => [taxon, chance]))]
-    .filter(([, chance]) => chance >= LIKELY)
-    .sort(([, a], [, b]) => b - a)
-    .flatMap(([taxon]) => taxon ?? []);
+/** Answers in their order; those that leave the same taxa stand with the first. */
+function meaningsOf(after: ReturnType<typeof afterEach>): Meaning[] {
+  const told = after
+    .filter(({ chance }) => chance >= LEAST_CHANCE)
+    .map((each) => ({ ...each, taxa: leading(each.taxa) }));
+  return [...Map.groupBy(told, ({ taxa }) => taxa.map(({ slug }) => slug).join())].map(([, same]) => ({
+    states: same.map(({ state }) => state),
+    chance: same.reduce((sum, { chance }) => sum + chance, 0),
+    taxa: same[0]?.taxa ?? [],
+  }));
 }
 
-function factsOf({ taxa }: Helper, taxon: NarrowTaxon, { parts }: Question) {
+/** Taxa in the castes in which they are likely, with what the table says of the question's parts. */
+function likelyLooks({ taxa }: Helper, weighed: readonly Weighed[], { parts }: Question) {
   const known = namedStates(taxa);
-  return (taxon.castes.length === 0 ? [""] : taxon.castes).map((caste) => {
+  const byLook = Map.groupBy(weighed, ({ taxon, caste }) => `${taxon?.slug ?? ""}/${caste}`);
+  return [...byLook.values()].flatMap((own) => {
+    const [{ taxon, caste } = { taxon: undefined, caste: "" }] = own;
+    const chance = own.reduce((sum, one) => sum + one.chance, 0);
+    if (taxon === undefined || chance < LIKELY) return [];
     const facts = partFacts(taxon, caste, "", known);
-    return parts.flatMap((part) => facts.get(part) ?? []);
+    return [{ taxon, facts: parts.flatMap((part) => facts.get(part) ?? []) }];
   });
 }
 
-function fails(helper: Helper, taxon: NarrowTaxon, question: Question): boolean {
-  return factsOf(helper, taxon, question).some(
-    (facts) => facts.length === 0 || facts.some(({ varies, reliability }) => varies || reliability === "misleads"),
-  );
-}
-
-function evidenceOf(helper: Helper, likely: readonly NarrowTaxon[], question: Question): string {
-  const asked = likely.flatMap((taxon) =>
-    factsOf(helper, taxon, question)
-      .flat()
-      .map(({ evidence }) => EVIDENCE.indexOf(evidence)),
-  );
-  return EVIDENCE[Math.max(0, ...asked)] ?? "sight";
+function fails(facts: readonly PartFact[]): boolean {
+  return facts.length === 0 || facts.some(({ varies, reliability }) => varies || reliability === "misleads");
 }

@@ -16,4 +16,22 @@ export const NEAR_STATES: ReadonlyMap<string, readonly string[]> = new Map([
   ["grey", ["white", "buff"]],
   ["smoky", ["clear"]],
   ["clear", ["smoky"]],
+  ["blue", ["green", "grey"]],
+  ["green", ["blue", "bronze", "yellow"]],
+  ["bronze", ["green", "brown"]],
 ]);
+
+/** Pairs that are shades of one colour: nobody who has not both before the eyes knows which it is. */
+const SHADES: readonly (readonly [string, string])[] = [
+  ["yellow", "lemon"],
+  ["red", "orange"],
+];
+
+/** The other shade of a colour. @example shadeOf("lemon") // "yellow" */
+export function shadeOf(state: string): string | undefined {
+  for (const [one, other] of SHADES) {
+    if (state === one) return other;
+    if (state === other) return one;
+  }
+  return undefined;
+}

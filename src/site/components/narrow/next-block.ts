@@ -29,25 +29,30 @@ export function showNext(
     return;
   }
   const part = partName(next.question.id, say);
-  const answer = (state: string, words: string, ...rest: (Node | string)[]) => {
-    const button = made(
-      "button",
-      { type: "button", "aria-label": `${rowName(next.question.id, say)}: ${words}` },
-      ...swatchOf(state),
-      words,
-    );
+  const answer = (state: string, words: string) => {
+    const label = `${rowName(next.question.id, say)}: ${words}`;
+    const button = made("button", { type: "button", "aria-label": label }, ...swatchOf(state), words);
     button.addEventListener("click", () => choose(next.question.id, state));
-    return made("li", {}, button, ...rest);
+    return button;
   };
   block.replaceChildren(
-    made("h3", { class: "say" }, ...marked(say("narrow.next", { part }))),
+    made(
+      "h3",
+      { class: "say" },
+      ...marked(say("narrow.next", { part, segment: Number(/^[TS](\d+)$/.exec(part)?.[1] ?? 0) })),
+    ),
     made(
       "ul",
       {},
       ...next.meanings.map((meaning) =>
-        answer(meaning.state, stateName(meaning.state, say), ` ${meaningWords(meaning, speech)}`),
+        made(
+          "li",
+          {},
+          ...meaning.states.map((state) => answer(state, stateName(state, say))),
+          meaningWords(meaning, speech),
+        ),
       ),
-      answer(UNSEEN, say("narrow.unseen")),
+      made("li", {}, answer(UNSEEN, say("narrow.unseen"))),
     ),
     ...cautions(next, part, speech).map((text) => made("p", { class: "note" }, text)),
   );

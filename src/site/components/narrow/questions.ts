@@ -16,8 +16,8 @@ export interface Question {
 const SEEN_AS_ONE: readonly { readonly id: string; readonly parts: readonly string[] }[] = [
   { id: "tail", parts: ["T4", "T5", "T6"] },
 ];
-/** Order of the parts of a body from front to back; others follow by letters. */
-const ORDER = ["tail", "collar", "face", "mid-thorax", "rear-thorax", "T1", "T2", "T3", "hind-leg", "wings"];
+/** Order of the questions: what most people see first; others follow by letters. */
+const ORDER = ["tail", "collar", "mid-thorax", "hind-leg", "face", "T2", "wings", "rear-thorax", "T1", "T3"];
 /** More words than this, colours not counted, are no answers to choose from but a description. */
 const MOST_WORDS = 5;
 /** Parts that are not answered with a word. */
@@ -57,4 +57,19 @@ const COLOURS = [...NEAR_STATES.keys()];
 function byColour(a: string, b: string): number {
   const [first, second] = [a, b].map((state) => COLOURS.indexOf(state) + 1 || COLOURS.length + 1) as [number, number];
   return first - second || (a < b ? -1 : 1);
+}
+
+/** Of how many questions the form begins with; the others are asked for, or named by what to look at next. */
+const FIRST = 4;
+
+/**
+ * The questions most people can answer, and the others.
+ *
+ * @example askedFirst(questions)[0].map(({ id }) => id) // ["tail", "collar", "mid-thorax", "hind-leg"]
+ */
+export function askedFirst(questions: readonly Question[]): [first: Question[], more: Question[]] {
+  const first = questions.filter(({ id }) => ORDER.slice(0, FIRST).includes(id));
+  return first.length === 0
+    ? [questions.slice(0, FIRST), questions.slice(FIRST)]
+    : [first, questions.filter((one) => !first.includes(one))];
 }

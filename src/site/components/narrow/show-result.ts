@@ -1,7 +1,7 @@
 /** Everything right of the form: the sentence, what to look at next, candidates, where to stop. */
 import type { AroundSquare } from "./around-square.ts";
-import { candidateRow, type RowContext, shortRow, tellApart } from "./candidate-rows.ts";
-import { made, marked } from "./elements.ts";
+import { candidateRow, type RowContext, shortRow } from "./candidate-rows.ts";
+import { marked } from "./elements.ts";
 import type { Frequencies } from "./encounter-rates.ts";
 import { answersOf, type Known } from "./known.ts";
 import { lookNext } from "./look-next.ts";
@@ -44,6 +44,7 @@ export function showResult(shown: Shown): void {
     speech,
     addresses: page.addresses,
     first,
+    third,
     reasons: (candidate) =>
       reasonsFor(helper, candidate, {
         answers,
@@ -74,25 +75,7 @@ function sentence({ likely, candidates }: Outcome, { states, caste, square, date
 function showCandidates({ candidates }: Outcome, context: RowContext): void {
   const likely = candidates.filter(({ chance }) => chance >= LIKELY).length;
   const count = Math.min(MOST, Math.max(FEWEST, likely));
-  const [one, other] = candidates;
   at("narrow-list").replaceChildren(...candidates.slice(0, count).map((candidate) => candidateRow(candidate, context)));
-  const pair = one !== undefined && other !== undefined && other.chance >= LIKELY ? [one, other] : [];
-  at("narrow-pair").replaceChildren(
-    ...(pair.length === 0
-      ? []
-      : [
-          made(
-            "a",
-            {
-              href: tellApart(
-                context.addresses,
-                pair.map(({ taxon }) => taxon.slug),
-              ),
-            },
-            context.speech.say("narrow.compare-two", { one: one?.taxon.short ?? "", other: other?.taxon.short ?? "" }),
-          ),
-        ]),
-  );
   const rest = candidates.slice(count);
   at("narrow-others").hidden = rest.length === 0;
   at("narrow-others-count").textContent = context.speech.say("narrow.others", { n: rest.length });

@@ -44,9 +44,10 @@ export default {
     "**{likely, plural, =0 {None} =1 {One} =2 {Two} =3 {Three} =4 {Four} =5 {Five} =6 {Six} =7 {Seven} =8 {Eight} =9 {Nine} =10 {Ten} other {#}} of {all, number}** {likely, plural, =0 {stands out} =1 {remains likely} other {remain likely}}{ahead, select, yes {, the first far ahead} other {}}.",
   "narrow.nothing-told":
     "Tell a colour, and the list grows shorter. Until then it is in the order of what is recorded {place, select, yes {around this square} other {in the whole atlas}}{date, select, yes { at this time of the year} other {}}.",
-  "narrow.next": "Look next at the **{part}**",
-  "narrow.meaning": "means {taxa}",
-  "narrow.meaning-else": "means something not described here",
+  "narrow.next":
+    "Look next at {segment, plural, =0 {the **{part}**} other {**segment {segment} of the abdomen** ({part})}}",
+  "narrow.meaning": "then {taxa}",
+  "narrow.meaning-else": "then something not described here",
   "narrow.next-fails": "It tells nothing sure of {taxa}.",
   "narrow.next-photograph": "A photograph of the {part} can show it.",
   "narrow.next-specimen": "Of some of these only a specimen under a lens shows it: record the group instead.",
@@ -58,7 +59,6 @@ export default {
   "narrow.odds": "{tenths, plural, =0 {less than 1 in 10} =10 {more than 9 in 10} other {about # in 10}}",
   "narrow.odds-far": "{of, plural, =1000000 {less than 1 in a million} other {about 1 in {of, number}}}",
   "narrow.compare": "tell from {name}",
-  "narrow.compare-two": "Tell {one} from {other}",
   "narrow.stop-group": "**You can stop here.** {group} is right for {odds} and is a good record.",
   "narrow.stop-group-page": "About the {group}",
   "narrow.stop-first": "**{name} stands at {odds}.** What a record needs: {evidence}",
@@ -95,5 +95,5 @@ export default {
   "narrow.methods-outside":
     "Of 100 animals taken for one of the group, 8 are reckoned to be one of the look-alikes described outside it, and 2 something nobody described.",
   "narrow.methods-answers":
-    "An answer is taken to be wrong once in 16 where the character settles, once in 6 where it supports, and twice in 5 where it misleads; three in four wrong answers name a colour the true one is taken for. A part that varies is as often in each of its states; where the table does not tell, an answer changes nothing. Answers count as independent. These shares were set from what is generally known of coats and eyes, before any trial.",
+    "An answer is taken to be wrong once in 16 where the character settles, once in 6 where it supports, and twice in 5 where it misleads; three in four wrong answers name a colour the true one is taken for. Of yellow and lemon, or red and orange, one in four names the other shade. A part that varies is as often in each of its states; where the table does not tell, an answer changes nothing. Answers count as independent. These shares were set from what is generally known of coats and eyes, before any trial.",
 } as const;

@@ -46,9 +46,10 @@ export default {
     "**{likely, plural, =0 {Aucun} =1 {Un} =2 {Deux} =3 {Trois} =4 {Quatre} =5 {Cinq} =6 {Six} =7 {Sept} =8 {Huit} =9 {Neuf} =10 {Dix} other {#}} candidats sur {all, number}** {likely, plural, =0 {ne se détache} =1 {reste probable} other {restent probables}}{ahead, select, yes {, le premier loin devant} other {}}.",
   "narrow.nothing-told":
     "Dites une couleur, et la liste se raccourcit. D’ici là, elle suit ce qui est noté {place, select, yes {autour de ce carré} other {dans l’atlas entier}}{date, select, yes { à cette époque de l’année} other {}}.",
-  "narrow.next": "Regardez maintenant : **{part}**",
-  "narrow.meaning": "indique {taxa}",
-  "narrow.meaning-else": "indique quelque chose qui n’est pas décrit ici",
+  "narrow.next":
+    "Regardez maintenant : {segment, plural, =0 {**{part}**} one {**le 1er segment de l’abdomen** ({part})} other {**le {segment}e segment de l’abdomen** ({part})}}",
+  "narrow.meaning": "alors {taxa}",
+  "narrow.meaning-else": "alors quelque chose qui n’est pas décrit ici",
   "narrow.next-fails": "Cela ne dit rien de sûr de {taxa}.",
   "narrow.next-photograph": "Une photographie peut le montrer ({part}).",
   "narrow.next-specimen":
@@ -63,7 +64,6 @@ export default {
   "narrow.odds-far":
     "{of, plural, =1000000 {moins de 1 chance sur un million} other {environ 1 chance sur {of, number}}}",
   "narrow.compare": "distinguer de {name}",
-  "narrow.compare-two": "Distinguer {one} de {other}",
   "narrow.stop-group": "**Vous pouvez vous arrêter là.** {group} est juste avec {odds}, et c’est une bonne donnée.",
   "narrow.stop-group-page": "À propos du groupe {group}",
   "narrow.stop-first": "**{name} en est à {odds}.** Ce qu’il faut pour une donnée : {evidence}",
@@ -100,5 +100,5 @@ export default {
   "narrow.methods-outside":
     "Sur 100 animaux pris pour un membre du groupe, on compte que 8 sont l’un des sosies décrits hors du groupe, et 2 quelque chose que personne n’a décrit.",
   "narrow.methods-answers":
-    "Une réponse est tenue pour fausse une fois sur 16 quand le caractère décide, une fois sur 6 quand il appuie, et deux fois sur 5 quand il trompe ; trois réponses fausses sur quatre nomment une couleur que l’on prend pour la vraie. Une partie variable est aussi souvent dans chacun de ses états ; quand la table ne dit rien, une réponse ne change rien. Les réponses comptent comme indépendantes. Ces parts ont été fixées d’après ce que l’on sait en général des pelages et des yeux, avant tout essai.",
+    "Une réponse est tenue pour fausse une fois sur 16 quand le caractère décide, une fois sur 6 quand il appuie, et deux fois sur 5 quand il trompe ; trois réponses fausses sur quatre nomment une couleur que l’on prend pour la vraie. Entre jaune et citron, ou rouge et orangé, une réponse sur quatre nomme l’autre nuance. Une partie variable est aussi souvent dans chacun de ses états ; quand la table ne dit rien, une réponse ne change rien. Les réponses comptent comme indépendantes. Ces parts ont été fixées d’après ce que l’on sait en général des pelages et des yeux, avant tout essai.",
 } as const satisfies WordsOf<typeof en>;
