@@ -18,6 +18,7 @@ export const MAIN_PLACES: readonly Place[] = [
 
 /** Places in the foot of every page, before the scheme's own pages. */
 export const FOOT_PLACES: readonly Place[] = [
+  { path: "practice/", words: "layout.practice" },
   { path: "methods/", words: "layout.methods" },
   { path: "coverage/", words: "layout.coverage" },
   { path: "squares/wanted/", words: "wanted.title" },

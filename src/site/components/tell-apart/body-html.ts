@@ -1,5 +1,6 @@
 import { type BodyPlan, bodyPlan } from "../identify/body-plan.ts";
 import type { IdentifyTaxon } from "../identify/identify-taxa.ts";
+import { placeFigure } from "../identify/leaders.ts";
 import type { PartState } from "../identify/part-state.ts";
 import { drawnShapes } from "../identify/shape-class.ts";
 import { told } from "./described.ts";
@@ -37,6 +38,22 @@ export function wholeBody(taxon: Drawn, caste: string, form: string, says: strin
   const box = [left, Math.round(-plan.zero * plan.height), Math.round(plan.width * unit), plan.height].join(" ");
   const uses = usesOf(plan, taxon, { caste, form, mini: false });
   return `<svg class="whole body" viewBox="${box}" role="img" aria-label="${says}">${uses}</svg>`;
+}
+
+/**
+ * The whole body with a leader from each part to its row of the table beside it. It shows what the table says, and is
+ * hidden from who hears the page.
+ *
+ * @param rows ids of the rows of the table that stand beside the figure, in their order
+ * @returns empty where the taxon has no drawn body
+ */
+export function leaderFigure(taxon: Drawn, caste: string, form: string, rows: readonly string[]): string {
+  const plan = bodyPlan(taxon.plan);
+  if (plan === undefined || rows.length === 0) return "";
+  const shown = rows.map((part) => plan.rows.find(({ id }) => id === part) ?? { id: part });
+  const { height, transform, path, rings } = placeFigure(shown, plan);
+  const circles = rings.map(([x, y]) => `<circle cx="${x}" cy="${y}" r="1.9"/>`).join("");
+  return `<svg class="figure" viewBox="0 0 ${plan.width} ${height}" aria-hidden="true"><g class="body" transform="${transform}">${usesOf(plan, taxon, { caste, form, mini: false })}</g><g class="leaders"><path d="${path}"/>${circles}</g></svg>`;
 }
 
 function usesOf(

@@ -6,8 +6,12 @@ import type { Wording } from "./comparison-words.ts";
 import { escapeHtml } from "./html.ts";
 import { stateHtml } from "./scheme-text.ts";
 
-/** A row as HTML: its name, and a cell a column; parts of the drawn body in their colours. */
-export function rowHtml(row: Row, wording: Wording): string {
+/**
+ * A row as HTML: its name, and a cell a column; parts of the drawn body in their colours.
+ *
+ * @param before a cell before its name
+ */
+export function rowHtml(row: Row, wording: Wording, before = ""): string {
   const kind = row.agrees ? "quiet" : row.settles ? "settles" : "";
   const cells = row.cells.map(({ told, unlike }) => {
     const classes = [
@@ -21,7 +25,7 @@ export function rowHtml(row: Row, wording: Wording): string {
     return `<td${classes.length === 0 ? "" : ` class="${classes.join(" ")}"`}>${inside}</td>`;
   });
   const name = escapeHtml(rowName(row.part, wording.says));
-  return `<tr${kind === "" ? "" : ` class="${kind}"`}><th scope="row">${name}</th>${cells.join("")}</tr>`;
+  return `<tr${kind === "" ? "" : ` class="${kind}"`}>${before}<th scope="row">${name}</th>${cells.join("")}</tr>`;
 }
 
 /** What stands in a cell: a ring where the part is absent, two colours where it varies, a mark drawn, else words. */

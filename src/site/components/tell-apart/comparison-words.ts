@@ -96,7 +96,9 @@ export function lookingOrder(verdicts: readonly Verdict[], rows: readonly Row[])
 
 function orderSentences({ verdicts, rows }: Comparison, wording: Wording): string {
   const { says, link } = wording;
-  const [first, second, third] = lookingOrder(verdicts, rows).map((part) => escapeHtml(partName(part, says)));
+  const [first, second, third] = lookingOrder(verdicts, rows).map((part) =>
+    says(/^[A-Z]\d+$/.test(part) ? "apart.code" : "apart.the", { part: escapeHtml(partName(part, says)) }),
+  );
   const look =
     first === undefined
       ? says("apart.nothing")

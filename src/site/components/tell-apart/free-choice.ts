@@ -6,18 +6,10 @@
 import { pageWords } from "../../words/client.ts";
 import { showMarks, withoutMarks } from "../../words/fallback.ts";
 import type { IdentifyTaxon } from "../identify/identify-taxa.ts";
+import { pageFacts, wordingInBrowser } from "./browser-wording.ts";
 import { comparisonOf } from "./comparison.ts";
-import type { Wording } from "./comparison-words.ts";
 import { renderView } from "./render-comparison.ts";
-import { type Caste, viewsOf } from "./views.ts";
-
-interface Facts {
-  castes: readonly Caste[];
-  group: string;
-  schemeTag: string;
-  /** Address of the file of taxa. */
-  taxa: string;
-}
+import { viewsOf } from "./views.ts";
 
 /** Most that fit side by side. */
 const MOST = 4;
@@ -27,7 +19,7 @@ const said = form?.querySelector<HTMLElement>("[role=status]");
 if (form && chosen && said) start(form, chosen, said);
 
 function start(form: HTMLFormElement, chosen: HTMLElement, said: HTMLElement): void {
-  const facts = JSON.parse(document.querySelector("#choose-facts")?.textContent ?? "{}") as Facts;
+  const facts = pageFacts();
   const says = pageWords();
   const fields = [...form.querySelectorAll("select")];
   let fetched: Promise<readonly IdentifyTaxon[]> | undefined;
@@ -41,7 +33,7 @@ function start(form: HTMLFormElement, chosen: HTMLElement, said: HTMLElement): v
       fetched ??= fetch(facts.taxa).then(async (answer) => (await answer.json()) as IdentifyTaxon[]);
       const all = await fetched;
       const taxa = slugs.flatMap((slug) => all.find((taxon) => taxon.slug === slug) ?? []);
-      const wording = wordingOf(facts, says);
+      const wording = wordingInBrowser(facts, says);
       const views = viewsOf(taxa, facts.castes);
       const html = views.map((view) =>
         renderView(comparisonOf(taxa, view, all), { views, castes: facts.castes }, wording),
@@ -67,16 +59,4 @@ function start(form: HTMLFormElement, chosen: HTMLElement, said: HTMLElement): v
   );
   for (const [index, slug] of known.entries()) if (fields[index]) fields[index].value = slug;
   if (known.length > 1) void draw(false);
-}
-
-function wordingOf({ castes, group, schemeTag, taxa }: Facts, says: Wording["says"]): Wording {
-  const top = taxa.slice(0, -"identify.json".length);
-  return {
-    says,
-    tag: document.documentElement.lang,
-    schemeTag,
-    link: ({ slug, outside }) => (outside ? `${top}tell-apart/outside/#${slug}` : `${top}species/${slug}/`),
-    labels: new Map(castes.map(({ id, label }) => [id, label])),
-    group,
-  };
 }

@@ -5,7 +5,7 @@ import { schemeText } from "./scheme-text.ts";
 import { recordsOf, seasonOf } from "./season-html.ts";
 
 /** Rows of what is known beside the look: size, season, habitat, what a record needs. They are hints and carry no bar. */
-export function otherRows({ columns }: Comparison, wording: Wording): string {
+export function otherRows({ columns }: Comparison, wording: Wording, before: string): string {
   const { says, tag } = wording;
   const largest = Math.max(0, ...columns.flatMap((column) => sizesOf(column).map(({ mm }) => mm[1])));
   const rows: [name: string, cells: string[]][] = [
@@ -26,7 +26,7 @@ export function otherRows({ columns }: Comparison, wording: Wording): string {
     .filter(([, cells]) => cells.some(Boolean))
     .map(
       ([name, cells]) =>
-        `<tr class="hint"><th scope="row">${name}</th>${cells.map((cell) => `<td>${cell || "–"}</td>`).join("")}</tr>`,
+        `<tr class="hint">${before}<th scope="row">${name}</th>${cells.map((cell) => `<td>${cell || "–"}</td>`).join("")}</tr>`,
     )
     .join("");
 }

@@ -1,7 +1,7 @@
 import type { Character } from "../../../publishing/contracts.ts";
 import { formName, rowName } from "../identify/body-words.ts";
 import type { Comparison, Row } from "./comparison.ts";
-import { linked, type Wording } from "./comparison-words.ts";
+import { linked, listed, type Wording } from "./comparison-words.ts";
 import { escapeHtml, withBold } from "./html.ts";
 import { schemeText, stateHtml } from "./scheme-text.ts";
 
@@ -25,23 +25,29 @@ export function reasonLists(comparison: Comparison, wording: Wording): string {
   return `<div class="reasons">${list(says("apart.what-settles"), settling)}${list(says("apart.what-misleads"), misleading)}</div>${stopHere(comparison, wording)}`;
 }
 
-/** A part that settles it: what each shows, notes, and the least evidence that can show it. */
+/** A part that settles it: which show what, what is said of each, and the least evidence that can show it. */
 function settlingItem(row: Row, { columns }: Comparison, wording: Wording): string[] {
   const { says } = wording;
-  const told = row.cells.map((cell) => cell.told);
-  const states = columns.flatMap(({ taxon }, index) => {
-    const words = told[index]?.state.words;
-    return words === undefined
-      ? []
-      : [says("apart.state-of", { state: stateHtml(words, wording), name: escapeHtml(taxon.short) })];
-  });
-  const settling = told.flatMap((one) => one?.rows.filter(({ reliability }) => reliability === "settles") ?? []);
-  const notes = [...new Set(settling.map(({ note }) => note).filter(Boolean))]
-    .map((note) => schemeText(note, wording))
-    .join(" ");
+  const byState = new Map<string, string[]>();
+  const notes: { name: string; text: string }[] = [];
+  for (const [index, { taxon }] of columns.entries()) {
+    const told = row.cells[index]?.told;
+    if (told === undefined) continue;
+    const names = byState.get(told.state.words) ?? [];
+    byState.set(told.state.words, [...names, escapeHtml(taxon.short)]);
+    const note = told.rows.find(({ reliability, note }) => reliability === "settles" && note !== "")?.note ?? "";
+    if (note !== "") notes.push({ name: escapeHtml(taxon.short), text: schemeText(note, wording) });
+  }
+  const states = [...byState].map(([words, names]) =>
+    says("apart.state-of", { state: stateHtml(words, wording), name: listed(names, wording) }),
+  );
+  const said = notes.map(({ name, text }) => (notes.length === 1 ? text : says("apart.of", { name, text })));
+  const settling = row.cells.flatMap(
+    ({ told }) => told?.rows.filter(({ reliability }) => reliability === "settles") ?? [],
+  );
   const evidence = settling.map((each) => each.evidence).find((each) => EVIDENCE.has(each));
-  const shown = evidence === undefined ? "" : ` ${says(`apart.shown-by-${evidence}`)}`;
-  return [`<b>${escapeHtml(rowName(row.part, says))}</b>: ${states.join("; ")}. ${notes}${shown}`];
+  if (evidence !== undefined) said.push(says(`apart.shown-by-${evidence}`));
+  return [`<b>${escapeHtml(rowName(row.part, says))}</b>: ${states.join("; ")}. ${said.join(" ")}`];
 }
 
 function misleadingItems(row: Row, { columns }: Comparison, wording: Wording): string[] {

@@ -1,4 +1,4 @@
-import { miniBody } from "./body-html.ts";
+import { leaderFigure, miniBody } from "./body-html.ts";
 import { rowHtml } from "./cells-html.ts";
 import type { Comparison, Row } from "./comparison.ts";
 import { headSentence, listed, type Wording } from "./comparison-words.ts";
@@ -24,8 +24,8 @@ export function renderView(comparison: Comparison, { views, castes }: Around, wo
   const { view } = comparison;
   return `<div class="view" id="${view.id}">${switcher(view, views, castes, wording)}
 <p class="say">${headSentence(comparison, wording)}</p>
-${comparisonTable(comparison, wording)}
-${reasonLists(comparison, wording)}</div>`;
+<div class="sheet of-${comparison.columns.length}">${comparisonTable(comparison, wording)}
+<div class="why">${reasonLists(comparison, wording)}</div></div></div>`;
 }
 
 /** Castes of a view in words. @example viewName(view, castes, wording) // "queen, worker and female" */
@@ -64,11 +64,24 @@ export function comparisonTable(comparison: Comparison, wording: Wording, only?:
     const name = `<a href="${wording.link(taxon)}">${escapeHtml(taxon.short)}</a>`;
     return `<th scope="col">${miniBody(taxon, castes[0] ?? "", form)}${name}${scientific}</th>`;
   });
-  const body = shown.filter(({ drawn }) => drawn).map((row) => rowHtml(row, wording));
-  const rest = shown.filter(({ drawn }) => !drawn).map((row) => rowHtml(row, wording));
-  const other = only === undefined ? otherRows(comparison, wording) : "";
+  const drawn = shown.filter((row) => row.drawn);
+  const [first] = columns;
+  const figure =
+    first === undefined || only !== undefined
+      ? ""
+      : leaderFigure(
+          first.taxon,
+          first.castes[0] ?? "",
+          first.form,
+          drawn.map(({ part }) => part),
+        );
+  const cell = figure === "" ? "" : `<td class="figure-cell" rowspan="${drawn.length}">${figure}</td>`;
+  const body = drawn.map((row, index) => rowHtml(row, wording, index === 0 ? cell : ""));
+  const beside = figure === "" ? "" : '<td class="figure-cell"></td>';
+  const rest = shown.filter(({ drawn }) => !drawn).map((row) => rowHtml(row, wording, beside));
+  const other = only === undefined ? otherRows(comparison, wording, beside) : "";
   return `<table class="ribbon compare of-${columns.length}"><caption class="unseen">${says("apart.caption")}</caption>
-<thead><tr><td></td>${heads.join("")}</tr></thead>
+<thead><tr>${beside}<td></td>${heads.join("")}</tr></thead>
 <tbody class="body-rows">${body.join("")}</tbody>
 ${rest.length > 0 || other !== "" ? `<tbody class="word-rows">${rest.join("")}${other}</tbody>` : ""}</table>`;
 }

@@ -24,7 +24,9 @@ export default {
   "apart.nested":
     "{part} is one of those that the {group} stands for. Record the group wherever the species cannot be told.",
   "apart.look":
-    "Look first at the **{first}**{n, plural, =1 {.} =2 {, then at the **{second}**.} other {, then at the **{second}**, then at the **{third}**.}}",
+    "Look first at {first}{n, plural, =1 {.} =2 {, then at {second}.} other {, then at {second}, then at {third}.}}",
+  "apart.the": "the **{part}**",
+  "apart.code": "**{part}**",
   "apart.pair-record": "{one} and {other} are not settled by any of these: record the {group}.",
   "apart.pair-open": "{one} and {other} are settled by no single character: weigh them together.",
   "apart.caption": "Each row is a part of the body or something else to look at, each column one kind.",
@@ -72,7 +74,7 @@ export default {
   "apart.across": "Taken for each other across these groups",
   "apart.outside-title": "Not a {group} at all",
   "apart.outside-lead":
-    "Flies and other bees in a furry coat. Two look like one another at ten paces; antennae, eyes and wings tell at one.",
+    "Flies and other bees in a furry coat. At ten paces they pass for a {group}; at one, antennae, eyes and wings give them away.",
   "apart.outside-link": "What is not a {group} at all",
   "apart.outside-taken": "Side by side with",
 } as const;

@@ -1,8 +1,10 @@
 /** Words of practice and its sheet. */
 export default {
   "practice.title": "Practice",
-  "practice.lead": "One animal at a time, drawn from the same table as the comparisons. Name it as far as what is shown allows: where the species cannot be told, the group is the right answer.",
-  "practice.noscript": "Practice needs scripts, which are off. The printable sheet does not: it has questions, and answers with reasons.",
+  "practice.lead":
+    "One animal at a time, drawn from the same table as the comparisons. Name it as far as what is shown allows: where the species cannot be told, the group is the right answer.",
+  "practice.noscript":
+    "Practice needs scripts, which are off. The printable sheet does not: it has questions, and answers with reasons.",
   "practice.sheet-link": "Printable sheet with answers",
   "practice.start": "Begin",
   "practice.which": "Which is it?",
@@ -23,15 +25,18 @@ export default {
   "practice.beside": "Beside {name}",
   "practice.whole": "The whole comparison",
   "practice.comes-back": "It comes back after {n, plural, one {one more question} other {# more questions}}.",
-  "practice.device": "What comes back is kept on this device alone and sent nowhere. {n, plural, =0 {Nothing is waiting.} one {One animal is waiting to come back.} other {# animals are waiting to come back.}}",
+  "practice.device":
+    "What comes back is kept on this device alone and sent nowhere. {n, plural, =0 {Nothing is waiting.} one {One animal is waiting to come back.} other {# animals are waiting to come back.}}",
   "practice.clear": "Forget what is kept",
   "practice.cleared": "Forgotten: nothing is kept on this device.",
   "practice.failed": "The characters could not be fetched. The printable sheet works without them.",
   "practice.how": "How questions come back",
-  "practice.how-text": "An animal that was not known returns after 2 further questions, then after 5, then after 12; then it is left in peace until the next round. Recalling at growing distances keeps names longer than repeating at once (Landauer and Bjork 1978, cited from memory). Nothing is counted up, and nobody else sees it.",
+  "practice.how-text":
+    "An animal that was not known returns after 2 further questions, then after 5, then after 12; then it is left in peace until the next round. Recalling at growing distances keeps names longer than repeating at once (Landauer and Bjork 1978, cited from memory). Nothing is counted up, and nobody else sees it.",
   "practice.text-note": "Drawings and text made for this demonstration: check against a current identification guide.",
   "practice.sheet-title": "Practice sheet",
-  "practice.sheet-lead": "Name each as far as what is shown allows. Where the species cannot be told, write the group. Say which part decided.",
+  "practice.sheet-lead":
+    "Name each as far as what is shown allows. Where the species cannot be told, write the group. Say which part decided.",
   "practice.sheet-name": "Name",
   "practice.sheet-part": "What decides",
   "practice.sheet-answers": "Answers",

@@ -25,7 +25,9 @@ export default {
   "apart.nothing": "Rien de ce qui est décrit ici ne les distingue.",
   "apart.nested": "{part} fait partie de : {group}. Notez le groupe partout où l’espèce ne peut pas être déterminée.",
   "apart.look":
-    "Regardez d’abord : **{first}**{n, plural, =1 {.} =2 {, puis : **{second}**.} other {, puis : **{second}**, puis : **{third}**.}}",
+    "Regardez d’abord {first}{n, plural, =1 {.} =2 {, puis {second}.} other {, puis {second}, puis {third}.}}",
+  "apart.the": "« **{part}** »",
+  "apart.code": "**{part}**",
   "apart.pair-record": "{one} et {other} : aucun de ces caractères ne tranche ; notez : {group}.",
   "apart.pair-open": "{one} et {other} : aucun caractère ne tranche à lui seul ; pesez-les ensemble.",
   "apart.caption":
@@ -77,7 +79,7 @@ export default {
   "apart.across": "Confondus d’un groupe à l’autre",
   "apart.outside-title": "Hors du groupe",
   "apart.outside-lead":
-    "Des mouches et d’autres abeilles au pelage fourni. À dix pas, on s’y trompe ; à un pas, antennes, yeux et ailes renseignent.",
+    "Des mouches et d’autres abeilles au pelage fourni. À dix pas, on s’y trompe ; à un pas, antennes, yeux et ailes les trahissent.",
   "apart.outside-link": "Ce qui n’est pas du groupe",
   "apart.outside-taken": "Côte à côte avec",
 } satisfies WordsOf<typeof en>;
