@@ -72,7 +72,11 @@ describe("an atlas of three languages", () => {
   });
 
   it("makes elements of the marks only where they may stand", async () => {
-    const rules = { "close-order": "error", "element-permitted-content": "error", "element-permitted-parent": "error" };
+    const rules = {
+      "close-order": "error",
+      "element-permitted-content": "error",
+      "element-permitted-parent": "error",
+    } as const;
     const validator = new HtmlValidate(new StaticConfigLoader({ root: true, elements: ["html5"], rules }));
     for (const page of pagesOf("ga")) {
       const { results } = await validator.validateString(page.html);
