@@ -24,6 +24,7 @@ export const FOOT_PLACES: readonly Place[] = [
   { path: "squares/wanted/", words: "wanted.title" },
   { path: "downloads/", words: "layout.downloads" },
   { path: "credits/", words: "media.title" },
+  { path: "design/", words: "design.title" },
 ];
 
 /**

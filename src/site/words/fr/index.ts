@@ -7,6 +7,7 @@ import charts from "./charts.ts";
 import checks from "./checks.ts";
 import coverage from "./coverage.ts";
 import downloads from "./downloads.ts";
+import design from "./design.ts";
 import entrySheet from "./entry-sheet.ts";
 import expected from "./expected.ts";
 import fates from "./fates.ts";
@@ -56,6 +57,7 @@ export default {
   ...inSeason,
   ...home,
   ...find,
+  ...design,
   ...entrySheet,
   ...seasonFigures,
   ...ranges,
