@@ -35,14 +35,24 @@ export function questionsOf(all: readonly IdentifyTaxon[], castes: readonly Cast
   return all
     .filter((taxon) => taxon.members.length === 0 && bodyPlan(taxon.plan) !== undefined)
     .flatMap((taxon) =>
-      viewsOf([taxon], castes).map(({ castes: [own = []] }): Question => {
-        const caste = own[0] ?? "";
-        const answer = answerTo(taxon, caste, all, castes);
-        const choices = choicesFor(taxon, caste, answer, all, castes);
-        return { id: `${taxon.slug}:${caste}`, taxon, caste, castes: own, answer, choices };
-      }),
+      viewsOf([taxon], castes).flatMap(({ castes: [alike = []] }) => ofCastes(taxon, alike, all, castes)),
     )
     .filter(({ taxon, caste, choices }) => choices.length > 1 && canBeDrawn(taxon, caste));
+}
+
+/** One question of castes that look alike, or one for each answer: a queen may be told by what tells no worker. */
+function ofCastes(
+  taxon: IdentifyTaxon,
+  alike: readonly string[],
+  all: readonly IdentifyTaxon[],
+  castes: readonly Caste[],
+): Question[] {
+  const byAnswer = Map.groupBy(alike.length === 0 ? [""] : alike, (caste) => answerTo(taxon, caste, all, castes));
+  return [...byAnswer].map(([answer, own]) => {
+    const caste = own[0] ?? "";
+    const choices = choicesFor(taxon, caste, answer, all, castes);
+    return { id: `${taxon.slug}:${caste}`, taxon, caste, castes: own.filter(Boolean), answer, choices };
+  });
 }
 
 function canBeDrawn(taxon: IdentifyTaxon, caste: string): boolean {
