@@ -22,4 +22,6 @@ export default {
   "layout.account-language": "This account is in {language}.",
   "layout.page-language": "This page is in {language}.",
   "layout.printed-foot": "{title}, edition {edition}.",
+  "layout.thanks": "Thanks",
+  "layout.thanks-to": "To the people whose records are used here, in alphabetical order: {names}.",
 } as const;

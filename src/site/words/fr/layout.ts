@@ -25,4 +25,6 @@ export default {
   "layout.account-language": "Cette notice est en {language}.",
   "layout.page-language": "Cette page est en {language}.",
   "layout.printed-foot": "{title}, édition {edition}.",
+  "layout.thanks": "Remerciements",
+  "layout.thanks-to": "Aux personnes dont les données sont utilisées ici, par ordre alphabétique : {names}.",
 } satisfies WordsOf<typeof en>;
