@@ -10,7 +10,7 @@ const EVIDENCE = new Set(["sight", "photograph", "specimen"]);
 /**
  * Under the table: what settles it and what can show that, what leads astray, and where to stop. As HTML.
  *
- * @example reasonLists(comparison, wording).includes("<h3>") // true
+ * @example reasonLists(comparison, wording).includes("<h2>") // true
  */
 export function reasonLists(comparison: Comparison, wording: Wording): string {
   const { says } = wording;
@@ -21,7 +21,7 @@ export function reasonLists(comparison: Comparison, wording: Wording): string {
   const list = (title: string, items: readonly string[]) =>
     items.length === 0
       ? ""
-      : `<div><h3>${title}</h3><ul>${items.map((item) => `<li>${item}</li>`).join("")}</ul></div>`;
+      : `<div><h2>${title}</h2><ul>${items.map((item) => `<li>${item}</li>`).join("")}</ul></div>`;
   return `<div class="reasons">${list(says("apart.what-settles"), settling)}${list(says("apart.what-misleads"), misleading)}</div>${stopHere(comparison, wording)}`;
 }
 
