@@ -63,7 +63,8 @@ function aboutLines({ sheets }: SheetWords): string[] {
 
 function sheetWords(): SheetWords {
   const { castes } = atlas();
-  const square = squares().squares.find(({ records }) => records > 0)?.square ?? "";
+  const [first] = [...squares().squares].sort((one, other) => other.records - one.records);
+  const square = first?.square ?? "";
   const ids = castes.map(({ id, label }) => {
     const shown = withoutMarks(label).toLocaleLowerCase();
     return shown === id ? id : `${id} (${shown})`;

@@ -14,6 +14,8 @@ export interface MonthList {
   readonly ends: readonly string[];
 }
 
+/** Fewest records in a month of a taxon that is listed in it: fewer may be slips of a date. */
+const FEWEST_IN_MONTH = 10;
 /** A caste is told where it has this share of the records of the month that state one. */
 const SHARE_OF_CASTE = 0.2;
 
@@ -33,7 +35,7 @@ export function monthLists(taxa: readonly MonthTaxon[], most: number): MonthList
     const isIn = (third: number) => Math.floor(third / 3) === month;
     return {
       most: told
-        .filter(({ season }) => inMonth(season) > 0)
+        .filter(({ season }) => inMonth(season) >= FEWEST_IN_MONTH)
         .sort((one, other) => inMonth(other.season) - inMonth(one.season))
         .slice(0, most)
         .map(({ slug, castes }) => ({ slug, castes: castesTold(castes, inMonth) })),

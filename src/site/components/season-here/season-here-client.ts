@@ -3,7 +3,7 @@ import { pageWords } from "../../words/client.ts";
 import { SeasonHere } from "./season-here.ts";
 
 const section = document.querySelector<HTMLElement>(".in-season");
-const [heading, note, body, lastHead] = ["h2", ".note", "tbody", "thead th:last-child"].map((selector) =>
+const [heading, note, body, lastHead] = ["h2", "[data-note]", "tbody", "thead th:last-child"].map((selector) =>
   section?.querySelector<HTMLElement>(selector),
 );
 if (section && heading && note && body && lastHead)

@@ -47,3 +47,21 @@ const HOW: readonly (readonly [RegExp, HowToPhotograph])[] = [
 export function howToPhotograph(part: string): HowToPhotograph {
   return HOW.find(([pattern]) => pattern.test(part))?.[1] ?? "other";
 }
+
+/** Parts that one picture shows. */
+export interface Picture {
+  readonly how: HowToPhotograph;
+  readonly parts: readonly DecidingPart[];
+}
+
+/**
+ * The same by the picture that shows them, the one that decides most first.
+ *
+ * @example picturesOf(decidingParts(taxa))[0]?.how // "leg"
+ */
+export function picturesOf(parts: readonly DecidingPart[]): Picture[] {
+  const decided = ({ parts: own }: Picture) => own.reduce((sum, { decides }) => sum + decides.length, 0);
+  return [...Map.groupBy(parts, ({ part }) => howToPhotograph(part))]
+    .map(([how, own]) => ({ how, parts: own }))
+    .sort((one, other) => decided(other) - decided(one));
+}

@@ -30,8 +30,8 @@ export function starterTaxa(): readonly StarterTaxon[] {
     kept = {
       key,
       taxa: atlas().taxa.map(({ slug }) => {
-        const { is_aggregate, generalised_to, castes, characters, season_by_caste } = taxon(slug);
-        return { slug, is_aggregate, generalised_to, castes, characters, season_by_caste };
+        const { is_aggregate, generalised_to, castes, characters, within, season_by_caste } = taxon(slug);
+        return { slug, is_aggregate, generalised_to, castes, characters, within, season_by_caste };
       }),
     };
   return kept.taxa;

@@ -28,7 +28,8 @@ export default {
     "{castes, select, none {Photograph} other {{castes}: photograph}} the **{part}**: {state}.",
   "take-part.photograph": "Photograph the parts that decide",
   "take-part.photograph-say":
-    "{n, plural, one {One part decides} other {# parts decide}} most names. Three pictures, from above, from the side and of the face, show nearly all of them.",
+    "{n, plural, one {One part of the body settles a name} other {{words} parts of the body settle names}} in a photograph. Three pictures, from above, from the side and of the face, show nearly all of them.",
+  "take-part.colon": ": ",
   "take-part.part": "Part",
   "take-part.how": "How",
   "take-part.decides": "Decides",

@@ -31,7 +31,8 @@ export default {
     "{castes, select, none {Photographiez} other {{castes} : photographiez}} cette partie, **{part}** : {state}.",
   "take-part.photograph": "Photographier les parties qui décident",
   "take-part.photograph-say":
-    "{n, plural, one {Une partie décide} other {# parties décident}} de la plupart des noms. Trois images, de dessus, de côté et de la face, les montrent presque toutes.",
+    "{n, plural, one {Une partie du corps décide d’un nom} other {{words} parties du corps décident des noms}} sur photographie. Trois images, de dessus, de côté et de la face, les montrent presque toutes.",
+  "take-part.colon": " : ",
   "take-part.part": "Partie",
   "take-part.how": "Comment",
   "take-part.decides": "Décide pour",

@@ -24,6 +24,7 @@ const taxon = (slug: string, given: Partial<StarterTaxon>): StarterTaxon => ({
   generalised_to: "none",
   castes: ["queen", "worker"],
   characters: [character({})],
+  within: [],
   season_by_caste: [caste("queen", counts({ 9: 100, 12: 5 })), caste("worker", counts({ 15: 200 }))],
   ...given,
 });
@@ -59,6 +60,23 @@ describe("startersByMonth", () => {
     expect(told([taxon("group", { is_aggregate: true })]).flat()).toEqual([]);
     expect(told([taxon("shy", { generalised_to: "10 km" })]).flat()).toEqual([]);
     expect(months([taxon("tree", {})], new Map()).flat()).toEqual([]);
+  });
+
+  it("leaves out what is scarce in the place, and what only the group's mark settles", () => {
+    const taxa = [taxon("common", {}), taxon("scarce", {})];
+    const list = startersByMonth(
+      taxa,
+      new Map([
+        ["common", 1000],
+        ["scarce", 99],
+      ]),
+      3,
+    );
+    expect(list[3]?.map(({ slug }) => slug)).toEqual(["common"]);
+    const group = taxon("group", { is_aggregate: true, characters: [character({ reliability: "supports" })] });
+    expect(told([taxon("member", { within: ["group"] }), group]).flat()).toEqual([]);
+    const other = taxon("group", { is_aggregate: true, characters: [character({ state: "buff" })] });
+    expect(told([taxon("member", { within: ["group"] }), other])[3]).toEqual(["member: queen"]);
   });
 
   it("gives the easier of two characters, and puts the most recorded first", () => {
