@@ -12,6 +12,7 @@
  *   regions.json          RegionsFile     the scheme's regions by layer, where it has some
  *   regions/<slug>.json   RegionFile      one region: its taxa
  *   known-truth.json      KnownTruthFile  what the methods of change say where the truth is known, and so may claim
+ *   identify-truth.json   IdentifyTruthFile  how the identification helper does where the truth is known
  *   accounting.json       AccountingFile  what became of each record, by source and reason
  *   downloads.json        DownloadsFile   the files for researchers, with fields, rows, bytes, SHA-256
  *   media.json            MediaFile       every picture and clip, with licence and credit
@@ -27,6 +28,7 @@ export * from "./contracts/atlas.ts";
 export * from "./contracts/coverage.ts";
 export * from "./contracts/expected.ts";
 export * from "./contracts/figures.ts";
+export * from "./contracts/identify-truth.ts";
 export * from "./contracts/known-truth.ts";
 export * from "./contracts/media.ts";
 export * from "./contracts/neighbourhoods.ts";
@@ -38,5 +40,5 @@ export * from "./contracts/seasons.ts";
 export * from "./contracts/squares.ts";
 export * from "./contracts/surroundings.ts";
 export * from "./contracts/taxon.ts";
-export * from "./contracts/trends.ts";
 export * from "./contracts/translation.ts";
+export * from "./contracts/trends.ts";

@@ -15,6 +15,7 @@ import {
   DownloadsFile,
   FiguresFile,
   HectadSummary,
+  IdentifyTruthFile,
   KnownTruthFile,
   MediaFile,
   PageFile,
@@ -31,6 +32,7 @@ import { writeDownloads } from "./downloads.ts";
 import { type Expected, gatherExpected } from "./expected.ts";
 import { figuresOf, gatherFigures } from "./figures/gather-figures.ts";
 import { judgingRules } from "./fill-change-figures.ts";
+import { identifyTruthFile } from "./identify-truth-file.ts";
 import { knownTruthFile } from "./known-truth-file.ts";
 import { writeMapFolder } from "./map-folder.ts";
 import { gatherMeasured } from "./measured.ts";
@@ -88,6 +90,7 @@ export async function publish(
   for (const part of ["taxa", "figures", "squares", "pages"]) mkdirSync(join(folder, part), { recursive: true });
   write(folder, "atlas.json", AtlasFile, atlas);
   write(folder, "known-truth.json", KnownTruthFile, knownTruthFile());
+  write(folder, "identify-truth.json", IdentifyTruthFile, identifyTruthFile());
   write(folder, "media.json", MediaFile, mediaFile(media, scheme, names));
   write(folder, "accounting.json", AccountingFile, accounting);
   write(folder, "downloads.json", DownloadsFile, { edition: settings.edition.id, files });

@@ -8,6 +8,7 @@ import {
   CoverageFile,
   DownloadsFile,
   FiguresFile,
+  IdentifyTruthFile,
   KnownTruthFile,
   MediaFile,
   PageFile,
@@ -117,6 +118,9 @@ export const coverage = once("coverage.json", CoverageFile);
 
 /** What became of each record. Read once a build. @example accounting().read // 118402 */
 export const accounting = kept(() => accountingIn(read("accounting.json", AccountingFile)));
+
+/** How the identification helper does where the truth is known. Read once a build. @example identifyTruth().made.sightings // 2000 */
+export const identifyTruth = kept(() => read("identify-truth.json", IdentifyTruthFile));
 
 /** What each method says where the truth is known, and may claim. Read once a build. @example knownTruth().claims.length // 4 */
 export const knownTruth = kept(() => knownTruthIn(read("known-truth.json", KnownTruthFile)));

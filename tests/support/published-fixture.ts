@@ -11,6 +11,7 @@ import {
   CoverageFile,
   DownloadsFile,
   FiguresFile,
+  IdentifyTruthFile,
   KnownTruthFile,
   PageFile,
   SquareFile,
@@ -23,7 +24,9 @@ import { ACCOUNTING, atlasFile, DOWNLOADS } from "./published/atlas.ts";
 import { coverageFile } from "./published/coverage.ts";
 import { figuresFile } from "./published/figures.ts";
 import { FIXTURE_TAXA } from "./published/fixture-taxa.ts";
+import { IDENTIFY_TRUTH } from "./published/identify-truth.ts";
 import { KNOWN_TRUTH } from "./published/known-truth.ts";
+import { writeNeighbourhoods } from "./published/neighbourhoods.ts";
 import { stream } from "./published/numbers.ts";
 import type { FixtureShape } from "./published/shape.ts";
 
@@ -78,6 +81,8 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
         taxa.map(({ file }) => file),
       ),
     );
+  write("identify-truth.json", IdentifyTruthFile, IDENTIFY_TRUTH);
+  writeNeighbourhoods(write, taxa, hectads);
   write("known-truth.json", KnownTruthFile, KNOWN_TRUTH);
   write("accounting.json", AccountingFile, ACCOUNTING);
   write("downloads.json", DownloadsFile, DOWNLOADS);

@@ -83,7 +83,25 @@ export default {
   "narrow.key":
     "Nothing is left out because it is unrecorded here. Chances are reckoned from what is recorded around, the season and the characters; <a>how that is done</a>.",
   "narrow.truth":
-    "Of {sightings, number} invented sightings with place, date and four characters the true taxon was first in {first} and among the first three in {three}; a wrong one was first with at least 9 in 10 in {wrong}.",
+    "Of {sightings, number} invented sightings told with place, date and {characters, plural, =2 {two} =3 {three} =4 {four} other {#}} characters, the true taxon was first in {first} and among the first three in {three}; a wrong one was first with at least 9 in 10 in {wrong}.",
+  "narrow.truth-about":
+    "Tried on new walks in the demonstration’s invented country (seed {seed}), whose records are not among the {records, number} the tables were made from. What a person sees, mistakes and leaves out was invented apart from the helper, and nothing in the helper was set by it. Real animals are not drawn from a table: expect less.",
+  "narrow.truth-rows": "Shares of the sightings, by what was told. One in twenty was no bumblebee.",
+  "narrow.truth-told": "Told",
+  "narrow.truth-condition":
+    "{n, plural, =0 {No character} =2 {Two characters} =4 {Four characters} other {# characters}}{known, select, yes {, place, date} other {}}",
+  "narrow.truth-first": "True taxon first",
+  "narrow.truth-or-group": "or its group offered",
+  "narrow.truth-three": "In the first three",
+  "narrow.truth-wrong-nine": "Wrong one first with 9 in 10",
+  "narrow.truth-wrong-seven": "with 7 in 10",
+  "narrow.truth-tenths":
+    "Whether chances are what they say, over all runs. Groups that were offered held the truth in {right}, and were given {said} on average.",
+  "narrow.truth-chance": "Chance of the first",
+  "narrow.truth-tenth": "{from} to {to} in 10",
+  "narrow.truth-runs": "Runs",
+  "narrow.truth-said": "Mean chance said",
+  "narrow.truth-right": "Right",
   "narrow.demonstration": "Text written for this demonstration: check against a current identification guide.",
   "narrow.methods": "Narrow it down",
   "narrow.methods-rule":

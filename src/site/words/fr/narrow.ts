@@ -88,7 +88,25 @@ export default {
   "narrow.key":
     "Rien n’est écarté parce que ce n’est pas noté ici. Les chances viennent de ce qui est noté alentour, de la saison et des caractères ; <a>comment on les calcule</a>.",
   "narrow.truth":
-    "Sur {sightings, number} observations inventées avec lieu, date et quatre caractères, le vrai taxon venait en tête dans {first} des cas et parmi les trois premiers dans {three} ; un faux venait en tête avec au moins 9 chances sur 10 dans {wrong}.",
+    "Sur {sightings, number} observations inventées, décrites par le lieu, la date et {characters, plural, =2 {deux} =3 {trois} =4 {quatre} other {#}} caractères, le vrai taxon venait en tête dans {first} des cas et parmi les trois premiers dans {three} ; un faux venait en tête avec au moins 9 chances sur 10 dans {wrong}.",
+  "narrow.truth-about":
+    "Essayé sur de nouvelles sorties dans le pays inventé de la démonstration (graine {seed}), dont les données ne sont pas parmi les {records, number} qui ont fait les tables. Ce qu’une personne voit, confond et omet a été inventé à part de l’aide, et rien dans l’aide n’a été réglé dessus. Les vrais animaux ne sortent pas d’une table : attendez-vous à moins.",
+  "narrow.truth-rows": "Parts des observations, selon ce qui était dit. Une sur vingt n’était pas un bourdon.",
+  "narrow.truth-told": "Ce qui est dit",
+  "narrow.truth-condition":
+    "{n, plural, =0 {Aucun caractère} =2 {Deux caractères} =4 {Quatre caractères} other {# caractères}}{known, select, yes {, lieu, date} other {}}",
+  "narrow.truth-first": "Vrai taxon en tête",
+  "narrow.truth-or-group": "ou son groupe proposé",
+  "narrow.truth-three": "Parmi les trois premiers",
+  "narrow.truth-wrong-nine": "Un faux en tête avec 9 sur 10",
+  "narrow.truth-wrong-seven": "avec 7 sur 10",
+  "narrow.truth-tenths":
+    "Les chances sont-elles ce qu’elles disent ? Sur tous les essais. Les groupes proposés contenaient le vrai taxon dans {right} des cas ; on leur donnait {said} en moyenne.",
+  "narrow.truth-chance": "Chance du premier",
+  "narrow.truth-tenth": "de {from} à {to} sur 10",
+  "narrow.truth-runs": "Essais",
+  "narrow.truth-said": "Chance moyenne dite",
+  "narrow.truth-right": "Juste",
   "narrow.demonstration": "Texte écrit pour cette démonstration : à vérifier dans un guide d’identification à jour.",
   "narrow.methods": "Cerner l’espèce",
   "narrow.methods-rule":
