@@ -21,7 +21,7 @@ export default {
   "practice.near": "**True, and a good record.** What is shown allows more: {name}.",
   "practice.more": "**That is more than what is shown can settle.** The answer is {name}.",
   "practice.wrong": "**It is {name}.**",
-  "practice.was": "The table drew it from {name}.",
+  "practice.was": "It was drawn after {name}.",
   "practice.beside": "Beside {name}",
   "practice.whole": "The whole comparison",
   "practice.comes-back": "It comes back after {n, plural, one {one more question} other {# more questions}}.",

@@ -23,7 +23,7 @@ export default {
   "practice.near": "**C’est vrai, et une bonne donnée.** Ce qui est montré permet d’aller plus loin : {name}.",
   "practice.more": "**C’est plus que ce qui est montré ne permet de trancher.** La réponse est : {name}.",
   "practice.wrong": "**C’est : {name}.**",
-  "practice.was": "Le tableau l’a dessiné d’après : {name}.",
+  "practice.was": "Le dessin suit : {name}.",
   "practice.beside": "À côté de : {name}",
   "practice.whole": "La comparaison entière",
   "practice.comes-back": "La question revient après {n, plural, one {une autre} other {# autres}}.",
