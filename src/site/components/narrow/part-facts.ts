@@ -30,7 +30,7 @@ export function partFacts(
 ): Map<string, PartFact> {
   const facts = new Map<string, PartFact>();
   const holding = characters.filter(({ castes }) => castes.length === 0 || castes.includes(caste));
-  for (const [part, rows] of Map.groupBy(holding, (row) => row.part)) {
+  for (const [part, rows] of Map.groupBy(holding, (row) => partId(row.part))) {
     const ofForm = rows.filter((row) => row.form === form);
     const nearest = ownFirst(ofForm.length > 0 ? ofForm : rows.filter((row) => row.form === ""));
     const fact = factOf(nearest, known.get(part) ?? new Set());
@@ -48,8 +48,8 @@ export function namedStates(taxa: readonly Pick<NarrowTaxon, "characters">[]): M
   const states = new Map<string, Set<string>>();
   for (const { part, state } of taxa.flatMap(({ characters }) => characters)) {
     if (state === "varies") continue;
-    const own = states.get(part) ?? new Set();
-    states.set(part, own.add(plain(state)));
+    const own = states.get(partId(part)) ?? new Set();
+    states.set(partId(part), own.add(plain(state)));
   }
   return states;
 }
@@ -81,4 +81,9 @@ function statesInNote(note: string, known: ReadonlySet<string>): string[] {
 
 function plain(state: string): string {
   return state === "absent" ? ABSENT : state;
+}
+
+/** A numbered segment has a capital letter, however the table writes it. */
+function partId(part: string): string {
+  return /^[a-z]\d+$/.test(part) ? part.toUpperCase() : part;
 }
