@@ -2,7 +2,7 @@ import type { WordsOf } from "../catalogue.ts";
 import type en from "../en/downloads.ts";
 
 export default {
-  "downloads.title": "Téléchargements",
+  "downloads.title": "Télécharge\u00adments",
   "downloads.description":
     "Les tableaux de l’édition {edition}, avec la description des champs et des exemples de code.",
   "downloads.lead": "Chaque chiffre de ce site est tiré de ces tableaux. Édition {edition}, {date}.",

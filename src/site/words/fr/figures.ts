@@ -13,7 +13,7 @@ export default {
   "figures.on-this-page": "Sur cette page",
   "figures.the-method": "La méthode<hidden> : {title}</hidden>",
   "figures.its-table": "son tableau<hidden> : {title}</hidden>",
-  "figures.and-interval": "et intervalle de confiance à 95 %",
+  "figures.and-interval": "et intervalle à 95 %",
   "figures.what-it-says": "Ce qu’elle dit",
   "figures.says": "Dit",
   "figures.squares": "Carrés",
