@@ -1,6 +1,4 @@
 /** Shows the button of each interactive map on the page; the map itself is fetched when the button is pressed. */
-import { placeOfHash } from "./permalink.ts";
-
 for (const place of document.querySelectorAll<HTMLElement>(".zoom-map")) offer(place);
 
 function offer(place: HTMLElement): void {
@@ -24,11 +22,9 @@ function offer(place: HTMLElement): void {
       opener.hidden = false;
       button.focus();
     };
-    const asked = ownPage ? placeOfHash(location.hash) : {};
     const request = {
       folder: place.dataset["folder"] ?? "/map/",
       base: document.documentElement.dataset["base"] ?? "/",
-      place: { ...asked, taxon: asked.taxon ?? place.dataset["slug"] ?? "" },
       ownPage,
       shown: (panel: HTMLElement) => {
         place.append(panel);
@@ -37,8 +33,11 @@ function offer(place: HTMLElement): void {
       },
       close,
     };
-    import("./open-map.ts")
-      .then(({ openMap }) => openMap(request))
+    Promise.all([import("./open-map.ts"), import("./permalink.ts")])
+      .then(([{ openMap }, { placeOfHash }]) => {
+        const asked = ownPage ? placeOfHash(location.hash) : {};
+        return openMap({ ...request, place: { ...asked, taxon: asked.taxon ?? place.dataset["slug"] ?? "" } });
+      })
       .catch((error: unknown) => {
         close();
         const reason = error instanceof Error ? error.message : String(error);

@@ -38,7 +38,7 @@ export interface AtlasMap {
   readonly placements: readonly Placement[];
   readonly insets: readonly Inset[];
   readonly furniture: Furniture;
-  /** Paths in quarters of a unit of the frame; "" where the scheme has none. */
+  /** Paths in halves of a unit of the frame; "" where the scheme has none. */
   readonly land: string;
   readonly coarseLand: string;
   readonly lakes: string;

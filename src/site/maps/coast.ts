@@ -4,7 +4,7 @@ import type { Inset, InsetRequest } from "./insets.ts";
 import { type Outline, outlinesOf, outlinesPath, ringArea, simplify } from "./outline.ts";
 import type { Transform } from "./placement.ts";
 
-/** Paths of the base map in quarters of a unit of the frame; "" where the scheme has none. */
+/** Paths of the base map in halves of a unit of the frame; "" where the scheme has none. */
 export interface Coast {
   readonly land: string;
   readonly coarseLand: string;

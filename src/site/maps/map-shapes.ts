@@ -3,7 +3,7 @@ import type { AtlasMap } from "./atlas-map.ts";
 import { CELL } from "./book-cell.ts";
 import { type Cell, runsPath } from "./cell-paths.ts";
 import { furnitureSvg } from "./furniture.ts";
-import { QUARTERS } from "./outline.ts";
+import { HALVES } from "./outline.ts";
 import { numbersText } from "./path-text.ts";
 import { matrixFor, type Placement, type Resolution } from "./placement.ts";
 
@@ -15,8 +15,8 @@ export const SHARED = Object.freeze({
   coarse: "atlas-coast",
 });
 
-/** Outlines of the base map are whole quarters of a unit. */
-const FROM_QUARTERS = ` transform="scale(${1 / QUARTERS})"`;
+/** Outlines of the base map are whole halves of a unit. */
+const FROM_HALVES = ` transform="scale(${1 / HALVES})"`;
 
 /** A text made safe to stand in SVG. @example escaped("a < b") // "a &lt; b" */
 export function escaped(text: string): string {
@@ -83,7 +83,7 @@ export function mapDefs(map: AtlasMap): string {
   const land =
     map.land === ""
       ? ""
-      : `<path id="${SHARED.land}"${FROM_QUARTERS} d="${map.land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
+      : `<path id="${SHARED.land}"${FROM_HALVES} d="${map.land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
   const times = Math.max(1, Math.round(10_000 / map.frame.metresPerUnit / CELL / 2.5));
   const inCells = ` patternTransform="scale(${numbersText([1 / (CELL * times)], 5)})"`;
   return `${land}<pattern id="${SHARED.hatch}" width="2" height="2" patternUnits="userSpaceOnUse"${inCells}><path class="map-line" d="M-.5.5l1-1M0 2l2-2M1.5 2.5l1-1"/></pattern>`;
@@ -91,7 +91,7 @@ export function mapDefs(map: AtlasMap): string {
 
 /** Definition of the coarse coast for thumbnails: content of a `<defs>`, "" without a coast. */
 export function coarseDefs(map: AtlasMap): string {
-  return map.coarseLand === "" ? "" : `<path id="${SHARED.coarse}"${FROM_QUARTERS} d="${map.coarseLand}"/>`;
+  return map.coarseLand === "" ? "" : `<path id="${SHARED.coarse}"${FROM_HALVES} d="${map.coarseLand}"/>`;
 }
 
 /** Land under everything: the coast's area, or the squares with land where the coast cannot say what is the atlas's. */
@@ -111,7 +111,7 @@ export function hatchedSvg(map: AtlasMap, body: string): string {
 export function waterSvg(map: AtlasMap): string {
   const coast = map.land === "" ? "" : `<use href="#${SHARED.land}" class="map-coast"/>`;
   const drawn = pathSvg("map-lake", map.lakes) + pathSvg("map-border", map.borders);
-  return (drawn === "" ? "" : `<g${FROM_QUARTERS}>${drawn}</g>`) + coast;
+  return (drawn === "" ? "" : `<g${FROM_HALVES}>${drawn}</g>`) + coast;
 }
 
 /** Ticks, arrow, bar, and the lines round insets. */

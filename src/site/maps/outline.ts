@@ -84,27 +84,27 @@ export function ringArea(points: Outline["points"]): number {
   }, 0);
 }
 
-/** Outlines are drawn in quarters of a unit, as whole numbers: finer than a pixel at any width of a map. */
-export const QUARTERS = 4;
+/** Outlines are drawn in halves of a unit, as whole numbers: a pixel at the widest a map is drawn. */
+export const HALVES = 2;
 
 /**
- * Path of outlines, relative and in whole quarters of a unit; points that fall on the one before are left out, and
+ * Path of outlines, relative and in whole halves of a unit; points that fall on the one before are left out, and
  * so are rings of fewer than three points left.
  *
  * @param outlines in units of the map
  * @param perUnit steps a unit; maps that are enlarged want finer ones
- * @returns the path's text, to be drawn with a scale of 1/4, or of one step
+ * @returns the path's text, to be drawn with a scale of 1/2, or of one step
  * @example outlinesPath([{ points: [[0, 0], [10, 0], [10, 10]], closed: true }]) // "M0 0l40 0 0 40z"
  */
-export function outlinesPath(outlines: readonly Outline[], perUnit: number = QUARTERS): string {
+export function outlinesPath(outlines: readonly Outline[], perUnit: number = HALVES): string {
   return outlines.map((outline) => outlinePath(outline, perUnit)).join("");
 }
 
 function outlinePath({ points, closed }: Outline, perUnit: number): string {
-  const quarters = points
+  const placed = points
     .map(([x, y]) => [Math.round(x * perUnit), Math.round(y * perUnit)] as const)
     .filter(([x, y], i, all) => i === 0 || x !== all[i - 1]?.[0] || y !== all[i - 1]?.[1]);
-  const [first, ...rest] = quarters;
+  const [first, ...rest] = placed;
   if (!first || rest.length < (closed ? 2 : 1)) return "";
   let [penX, penY] = first;
   const steps = rest.flatMap(([x, y]) => {

@@ -3,7 +3,7 @@ import { basemap } from "../../published.ts";
 import type { AtlasMap } from "../atlas-map.ts";
 import { largerThan } from "../coast.ts";
 import { mapDefs, SHARED } from "../map-shapes.ts";
-import { outlinesPath, simplify } from "../outline.ts";
+import { HALVES, outlinesPath, simplify } from "../outline.ts";
 import { hatchSvg, squaresSvg } from "../species-map.ts";
 import { sortSquares, type TaxonSquares } from "../taxon-squares.ts";
 import { atTime, type Shown, type Time } from "./times.ts";
@@ -29,8 +29,8 @@ export function largeDefs(map: AtlasMap): string {
   const coast =
     land === ""
       ? ""
-      : `<path id="${SHARED.land}" transform="scale(${1 / STEPS})" d="${land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
-  const water = `<g id="large-water">${lakes === "" ? "" : `<path class="map-lake" transform="scale(${1 / STEPS})" d="${lakes}"/>`}${map.borders === "" ? "" : `<path class="map-border" transform="scale(.25)" d="${map.borders}"/>`}</g>`;
+      : `<path id="${SHARED.land}" transform="scale(${1 / STEPS})" vector-effect="non-scaling-stroke" d="${land}"/><clipPath id="${SHARED.clip}"><use href="#${SHARED.land}"/></clipPath>`;
+  const water = `<g id="large-water">${lakes === "" ? "" : `<path class="map-lake" transform="scale(${1 / STEPS})" vector-effect="non-scaling-stroke" d="${lakes}"/>`}${map.borders === "" ? "" : `<path class="map-border" transform="scale(${1 / HALVES})" vector-effect="non-scaling-stroke" d="${map.borders}"/>`}</g>`;
   const defs = mapDefs({ ...map, land: "" }) + coast + water;
   made.set(map, defs);
   return defs;

@@ -21,7 +21,7 @@ export default {
   "large-map.tetrads":
     "{n, plural, =0 {No record there names a 2 km square.} one {Recorded in # square of 2 km.} other {Recorded in # squares of 2 km.}}",
   "large-map.key-hectad": "Recorded in the 10 km square",
-  "large-map.key-hectad-note": "grey: no record names a 2 km square",
+  "large-map.key-hectad-note": "grey: somewhere in it",
   "large-map.key-tetrad": "Recorded in the 2 km square",
   "large-map.key-tetrads": "Recorded",
   "large-map.scale": "{n, number} km",

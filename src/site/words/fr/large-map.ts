@@ -24,7 +24,7 @@ export default {
   "large-map.tetrads":
     "{n, plural, =0 {Aucune donnée n’y nomme un carré de 2 km.} one {Des données dans # carré de 2 km.} other {Des données dans # carrés de 2 km.}}",
   "large-map.key-hectad": "Signalée dans le carré de 10 km",
-  "large-map.key-hectad-note": "gris : aucune donnée ne nomme un carré de 2 km",
+  "large-map.key-hectad-note": "gris : quelque part dedans",
   "large-map.key-tetrad": "Signalée dans le carré de 2 km",
   "large-map.key-tetrads": "Signalée",
   "large-map.scale": "{n, number} km",
