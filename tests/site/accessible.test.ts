@@ -28,6 +28,10 @@ const PAGES = [
   "/methods/",
   "/downloads/",
   "/about/",
+  "/find/",
+  "/in-season/",
+  "/take-part/",
+  "/take-part/start/",
 ];
 
 let rendered: RenderedFixture;
@@ -111,7 +115,7 @@ describe("pages in a browser", () => {
     for (const [text, place] of [
       ["nz 2574 7412", "/squares/nz27/"],
       ["NZ27", "/squares/nz27/"],
-      ["red-t", "/species/red-tailed/"],
+      ["red tailed bumblebee", "/species/red-tailed/"],
     ] as const) {
       await page.goto(`${origin}/squares/`);
       await page.fill("#find", text);
@@ -120,7 +124,7 @@ describe("pages in a browser", () => {
     await page.goto(`${origin}/squares/`);
     await page.fill("#find", "TQ38");
     await page.click(".find button");
-    const said = page.locator("#found");
+    const said = page.locator(".found");
     await said.filter({ hasText: "No page for TQ38" }).waitFor();
     expect(await said.textContent()).toContain("no land and no record");
     await context.close();

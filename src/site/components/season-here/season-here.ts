@@ -123,6 +123,8 @@ export class SeasonHere {
     const third = this.#third;
     const language = document.documentElement.lang;
     const taxa = inSeason(file, third, round?.met, this.#most);
+    // On the home page the year's seasons tell more than an empty list.
+    if (taxa.length === 0 && this.#page.form === null) return;
     const top = section.dataset["top"] ?? "/";
     const rows = taxa.map((taxon) => {
       const near = round === undefined ? undefined : nearWords(round.nearby.get(taxon.slug), say);

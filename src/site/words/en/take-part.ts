@@ -26,6 +26,7 @@ export default {
   "take-part.settle-sight": "{castes, select, none {Look at} other {{castes}: look at}} the **{part}**: {state}.",
   "take-part.settle-photograph":
     "{castes, select, none {Photograph} other {{castes}: photograph}} the **{part}**: {state}.",
+  "take-part.segments": "T1 to T6 are the segments of the abdomen, counted from the waist.",
   "take-part.photograph": "Photograph the parts that decide",
   "take-part.photograph-say":
     "{n, plural, one {One part of the body settles a name} other {{words} parts of the body settle names}} in a photograph. Three pictures, from above, from the side and of the face, show nearly all of them.",

@@ -25,10 +25,10 @@ export default {
   "take-part.nothing":
     "Rien qu’un débutant puisse déterminer n’a été noté assez souvent ce mois-là. Notez ce que vous voyez, avec une photographie, et nommez le groupe si l’espèce n’est pas sûre.",
   "take-part.whom": "{name} ({castes})",
-  "take-part.settle-sight":
-    "{castes, select, none {Regardez} other {{castes} : regardez}} cette partie, **{part}** : {state}.",
+  "take-part.settle-sight": "{castes, select, none {À vue} other {{castes} : à vue}}, **{part}** : {state}.",
   "take-part.settle-photograph":
-    "{castes, select, none {Photographiez} other {{castes} : photographiez}} cette partie, **{part}** : {state}.",
+    "{castes, select, none {Sur photographie} other {{castes} : sur photographie}}, **{part}** : {state}.",
+  "take-part.segments": "T1 à T6 sont les segments de l’abdomen, comptés depuis la taille.",
   "take-part.photograph": "Photographier les parties qui décident",
   "take-part.photograph-say":
     "{n, plural, one {Une partie du corps décide d’un nom} other {{words} parties du corps décident des noms}} sur photographie. Trois images, de dessus, de côté et de la face, les montrent presque toutes.",
