@@ -85,7 +85,7 @@ export default {
   "body.state.hovers": "immobile",
   "body.state.darts": "vif",
   "body.state.digs": "creuse",
-  "body.state.half-dark": "mi-sombre",
+  "body.state.half-dark": "bicolore",
   "body.state.even": "égal",
   "body.mark.sides": "côtés",
   "body.mark.broken": "rompu",
