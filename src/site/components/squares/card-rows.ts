@@ -8,7 +8,7 @@ export interface CardRow {
 }
 
 /** Rows that fit on a sheet of A4 with its head and foot. */
-export const MOST_ROWS = 30;
+export const MOST_ROWS = 28;
 
 /**
  * Taxa of a field card: those recorded in the place, then those expected, then the rest of the list, each once.

@@ -2,6 +2,7 @@ import type { ExpectedTaxon } from "../../../publishing/contracts.ts";
 import { say } from "../../words/say.ts";
 import { inWords } from "../text/numbers.ts";
 import type { Sentence } from "../text/sentences.ts";
+import { capital } from "../text/words.ts";
 
 /** Chance, of 1,000, from which a taxon is likelier there than not. */
 const EVEN = 500;
@@ -27,5 +28,5 @@ export function expectedSentence(expected: readonly ExpectedTaxon[], nameOf: (sl
   const n = expected.filter(({ chance }) => chance >= EVEN).length;
   const name = nameOf(expected[0]?.slug ?? "");
   if (n === 0) return say("expected.none-likely", { name });
-  return say("expected.one-likely", { n, words: inWords(n), name });
+  return say("expected.one-likely", { n, words: capital(inWords(n)), name });
 }

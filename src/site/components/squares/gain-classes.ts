@@ -9,7 +9,7 @@ const SIDES = [0.9, 1.6, 2.3, 2.95, 3.5];
 
 /** Steps between the classes, in species: whole ones where squares gain several, halves and fifths where they gain less. */
 function stepOf(most: number): number {
-  return [0.2, 0.5, 1, 2, 5].find((step) => step * SIDES.length >= most) ?? Math.ceil(most / SIDES.length);
+  return [0.2, 0.5, 1, 2, 5].find((step) => step * (SIDES.length + 1) >= most) ?? Math.ceil(most / SIDES.length);
 }
 
 /**

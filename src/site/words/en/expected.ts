@@ -10,11 +10,11 @@ export default {
   "expected.nothing-region": "Nothing is expected in this region beyond what was recorded {when}.",
   "expected.basis":
     "Told from the covered squares within {km} km, near ones counting more, and from the visits here that did not find it. It is a chance, not a record: nobody reported it here {when}. It knows no habitat. <a>The method<u> of what is expected</u></a>",
-  "expected.caption": "Not recorded {when}, likeliest first.",
+  "expected.caption": "Not recorded {when}, likeliest first. Of the covered squares around, how many have it.",
   "expected.caption-region": "Not recorded in the region {when}, each in the square where it is likeliest.",
   "expected.species": "Species",
   "expected.when": "When to look",
-  "expected.around": "Covered squares around that have it",
+  "expected.around": "Squares around with it",
   "expected.of": "{with, number} of {near, number}",
   "expected.chance": "Chance here",
   "expected.odds": "about {n} in 10",

@@ -12,11 +12,12 @@ export default {
   "expected.nothing-region": "Rien n’est attendu dans cette région au-delà de ce qui a été signalé {when}.",
   "expected.basis":
     "D’après les carrés couverts à moins de {km} km, les plus proches comptant davantage, et d’après les visites d’ici qui ne l’ont pas trouvée. C’est une chance, non une donnée : personne ne l’a signalée ici {when}. Les habitats n’y entrent pas. <a>La méthode<u> de ce qui est attendu</u></a>",
-  "expected.caption": "Non signalées {when}, les plus probables d’abord.",
+  "expected.caption":
+    "Non signalées {when}, les plus probables d’abord. Parmi les carrés couverts alentour, combien l’ont.",
   "expected.caption-region": "Non signalées dans la région {when}, chacune dans le carré où elle est la plus probable.",
   "expected.species": "Espèce",
   "expected.when": "Quand chercher",
-  "expected.around": "Carrés couverts alentour qui l’ont",
+  "expected.around": "Carrés voisins qui l’ont",
   "expected.of": "{with, number} sur {near, number}",
   "expected.chance": "Chance ici",
   "expected.odds": "environ {n} sur 10",
