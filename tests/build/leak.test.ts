@@ -54,6 +54,9 @@ describe("a site with hidden records", () => {
     expect(page("species/exemplum-profundum")).not.toContain('<figure class="map-figure"');
     expect(page("methods")).toMatch(/<b>Exemplum nidificans<\/b> \(nest\): shown at 10 km\. Its nests are robbed\./);
     expect(existsSync(join(out, "map/taxa/exemplum-profundum.json"))).toBe(false);
+    const places = JSON.parse(readFileSync(join(out, "identify/places/index.json"), "utf8")) as { untold: string[] };
+    expect(places.untold).toEqual(["exemplum-profundum"]);
+    expect(readdirSync(join(out, "identify/places"))).not.toContain("british-4-1.json");
     expect(readFileSync(join(out, "data/latest/README.txt"), "utf8")).toContain("Exemplum profundum: place withheld.");
 
     const first = fingerprint(out);

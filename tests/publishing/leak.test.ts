@@ -3,6 +3,11 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { NeighbourhoodBlock, NeighbourhoodIndex } from "../../src/publishing/contracts.ts";
+import { aroundSquare } from "../../src/site/components/narrow/around-square.ts";
+import { helperOf } from "../../src/site/components/narrow/narrow.ts";
+import { type Reason, reasonsFor } from "../../src/site/components/narrow/reasons.ts";
+import { taxon } from "../site/components/narrow/invented-taxa.ts";
 import {
   codesFound,
   fingerprint,
@@ -22,6 +27,23 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "atlaswright-leak-"));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** All reasons of place that the identification helper gives for any square, by taxon. */
+function reasonsOf(published: string): Record<string, Reason[]> {
+  const read = (name: string): unknown => JSON.parse(readFileSync(join(published, "identify/places", name), "utf8"));
+  const index = NeighbourhoodIndex.parse(read("index.json"));
+  const helper = helperOf([]);
+  const reasons = (slug: string): Reason[] =>
+    index.blocks.flatMap((name, i) => {
+      const block = NeighbourhoodBlock.parse(read(`${name}.json`));
+      return (index.squares[i] ?? "").split(" ").flatMap((square) => {
+        const nearby = aroundSquare(index, block, square)?.nearby.get(slug);
+        const candidate = { taxon: taxon(slug), chance: 1, caste: "", form: "" };
+        return reasonsFor(helper, candidate, { answers: { states: new Map() }, visits: [], nearby });
+      });
+    });
+  return Object.fromEntries(index.taxa.map((slug) => [slug, reasons(slug)]));
+}
 
 /** Publishes the scheme and gives the folder of what is published. */
 async function publishedWith(places: HiddenPlaces | null, list = LIST): Promise<string> {
@@ -46,6 +68,13 @@ const MOVES: Readonly<Record<string, Partial<HiddenPlaces>>> = {
 };
 
 describe("hidden records", () => {
+  it("give the identification helper no more to say of their places than the list allows", async () => {
+    const first = reasonsOf(await publishedWith(HIDDEN));
+    expect(first["exemplum-profundum"]).toEqual([]);
+    expect(first["exemplum-secretum"]).toContainEqual({ kind: "recorded-here", stand: "agrees", year: 2015 });
+    expect(reasonsOf(await publishedWith(HIDDEN, ""))["exemplum-profundum"]).not.toEqual([]);
+  }, 120_000);
+
   it("may be moved within what is shown of them, and not one published byte changes", async () => {
     const first = fingerprint(await publishedWith(HIDDEN));
     for (const [move, places] of Object.entries(MOVES))
@@ -61,7 +90,15 @@ describe("hidden records", () => {
   it("leave no code of a square that only they were in, in any byte of any file", async () => {
     expect(await codesFound(await publishedWith(HIDDEN), TELLTALE)).toEqual([]);
     const naked = await codesFound(await publishedWith(HIDDEN, ""), TELLTALE);
-    for (const kind of [/\.csv:/, /\.parquet decoded:/, /squares\/sk14\.json:/, /map\/tetrads\.json:/, /\.geojson:/])
+    for (const kind of [
+      /\.csv:/,
+      /\.parquet decoded:/,
+      /squares\/sk14\.json:/,
+      /map\/tetrads\.json:/,
+      /\.geojson:/,
+      /identify\/places\/british-4-1\.json:/,
+      /identify\/places\/index\.json:/,
+    ])
       expect(naked.some((one) => kind.test(one))).toBe(true);
   });
 
