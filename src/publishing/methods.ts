@@ -4,6 +4,7 @@ import type { Scheme } from "../scheme/scheme.ts";
 import { sensitiveStatements } from "./generalisations.ts";
 import { changeStatements } from "./methods/change-methods.ts";
 import { coverageStatements, type VisitCounts } from "./methods/coverage-methods.ts";
+import { expectedStatements } from "./methods/expected-methods.ts";
 import { rangeStatements } from "./methods/range-methods.ts";
 import { regionStatements } from "./methods/region-methods.ts";
 import { seasonStatements } from "./methods/season-methods.ts";
@@ -40,6 +41,7 @@ export function methodStatements(
     ...section("names", told("names"), counts.aggregates > 0 ? told("names-groups", { n: counts.aggregates }) : null),
     ...section("records-shown-coarser", ...sensitiveStatements(scheme, names)),
     ...section("coverage", ...coverageStatements(scheme, counts)),
+    ...section("expected-species", ...expectedStatements(settings.coverage)),
     ...changeStatements(scheme),
     ...section(
       "flight-periods",

@@ -1,4 +1,3 @@
-import practice from "./practice.ts";
 import apart from "./apart.ts";
 import body from "./body.ts";
 import book from "./book.ts";
@@ -6,8 +5,8 @@ import card from "./card.ts";
 import charts from "./charts.ts";
 import checks from "./checks.ts";
 import coverage from "./coverage.ts";
-import downloads from "./downloads.ts";
 import design from "./design.ts";
+import downloads from "./downloads.ts";
 import entrySheet from "./entry-sheet.ts";
 import expected from "./expected.ts";
 import fates from "./fates.ts";
@@ -23,9 +22,11 @@ import maps from "./maps.ts";
 import media from "./media.ts";
 import methods from "./methods.ts";
 import methodsChange from "./methods-change.ts";
+import methodsExpected from "./methods-expected.ts";
 import methodsRange from "./methods-range.ts";
 import narrow from "./narrow.ts";
 import offline from "./offline.ts";
+import practice from "./practice.ts";
 import ranges from "./ranges.ts";
 import reasons from "./reasons.ts";
 import regions from "./regions.ts";
@@ -41,6 +42,7 @@ import zoom from "./zoom.ts";
 
 export default {
   ...methodsChange,
+  ...methodsExpected,
   ...methodsRange,
   ...methods,
   ...media,
