@@ -47,6 +47,40 @@ describe("the first view of a species page", () => {
   });
 });
 
+describe("the large map", () => {
+  it("weighs at most 150 kB with everything it needs, compressed", () => {
+    const page = "species/red-tailed/map/index.html";
+    const html = readFileSync(path.join(rendered.folder, page), "utf8");
+    const files = [...html.matchAll(/<(?:link rel="stylesheet"|script type="module") (?:href|src)="\/([^"]+)"/g)];
+    const bytes = [page, ...files.map(([, name = ""]) => name)].map(zipped);
+    expect(bytes.reduce((sum, number) => sum + number, 30_500)).toBeLessThanOrEqual(150_000);
+  });
+
+  it("shows the region and the period that are chosen, by keyboard and without a script", async () => {
+    const serving = await serve({ folder: rendered.folder, port: 0 });
+    const browser = await launchBrowser();
+    try {
+      const page = await (await browser.newContext({ javaScriptEnabled: false })).newPage();
+      await page.goto(`${serving.address}species/red-tailed/map/`);
+      const shown = () => page.locator(".large .say:visible").allTextContents();
+      const first = await shown();
+      expect(first).toHaveLength(1);
+      await page.locator("#place-0").focus();
+      await page.keyboard.press("ArrowRight");
+      expect(await shown()).toEqual([expect.stringMatching(/^Great Britain, north: /)]);
+      await page.locator("#time-0").focus();
+      await page.keyboard.press("ArrowRight");
+      expect(await shown()).toEqual([expect.stringMatching(/^Great Britain, north, 1990–2005: recorded in/)]);
+      expect(await page.locator(".large svg.map:visible").count()).toBe(1);
+      await page.emulateMedia({ media: "print" });
+      expect(await page.locator(".large svg.map:visible").count()).toBe(1);
+    } finally {
+      await browser.close();
+      await serving.close();
+    }
+  });
+});
+
 /** 7 points in CSS pixels: 96 to the inch, 72 points to the inch. A hundredth less for rounding. */
 const SMALLEST = (7 * 96) / 72 - 0.01;
 
