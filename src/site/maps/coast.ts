@@ -23,11 +23,11 @@ export interface Ground {
 }
 
 /** Smallest triangle of an outline that is kept, in square units. */
-const FINE = 3.2;
+const FINE = 4;
 const COARSE = 9;
 const FINE_LAKE = 0.7;
-/** Smallest island and lake drawn, in square units: an island of under a pixel. */
-const SMALLEST_ISLAND = 0.65;
+/** Smallest island and lake drawn, in square units: an island of a pixel of a phone. The large map has a finer coast. */
+const SMALLEST_ISLAND = 1;
 const SMALLEST_LAKE = 10;
 const SMALLEST_COARSE = 4;
 
