@@ -1,6 +1,7 @@
 /**
- * What a person sees of an animal and says. Written without a look at the helper's model: how often a part is seen, how an
- * animal is worn, how people are mistaken. It reads the table of characters for itself.
+ * What a person sees of an animal and says: how often a part is seen, how an animal is worn, how people are mistaken. It
+ * reads the table of characters for itself and shares no number with the helper; but both hold yellow and lemon, and red
+ * and orange, for shades that are mixed up, and both assume that looks are independent of each other.
  */
 import { drawFrom, type Random, runningTotals } from "../demonstration/random.ts";
 

@@ -113,5 +113,5 @@ export default {
   "narrow.methods-outside":
     "Of 100 animals taken for one of the group, 8 are reckoned to be one of the look-alikes described outside it, and 2 something nobody described.",
   "narrow.methods-answers":
-    "An answer is taken to be wrong once in 16 where the character settles, once in 6 where it supports, and twice in 5 where it misleads; three in four wrong answers name a colour the true one is taken for. Of yellow and lemon, or red and orange, one in four names the other shade. A part that varies is as often in each of its states; where the table does not tell, an answer changes nothing. Answers count as independent. These shares were set from what is generally known of coats and eyes, before any trial.",
+    "An answer is taken to be wrong once in 16 where the character settles, once in 6 where it supports, and twice in 5 where it misleads; three in four wrong answers name a colour the true one is taken for. Of yellow and lemon, or red and orange, one in four names the other shade. A part that varies is as often in each of its states; where the table does not tell, an answer changes nothing. Answers count as independent. These shares were set from what is generally known of coats and eyes, and not fitted to any trial.",
 } as const;
