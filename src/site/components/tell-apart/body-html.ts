@@ -9,6 +9,9 @@ type Drawn = Pick<IdentifyTaxon, "characters" | "plan">;
 
 /** Units of one row of a figure, of which a plan gives its width. */
 const ROW = 24;
+/** What stands above the foremost ring of a plan, antennae and legs, and below the hindmost, as shares of its height. */
+const ABOVE = 0.2;
+const BELOW = 0.12;
 
 /**
  * The small body of a taxon in one caste and form, as SVG that uses the shapes of its plan.
@@ -34,8 +37,9 @@ export function wholeBody(taxon: Drawn, caste: string, form: string, says: strin
   const plan = bodyPlan(taxon.plan);
   if (plan === undefined) return "";
   const unit = plan.height / (plan.rows.length * ROW);
-  const left = Math.round(-plan.axis * unit);
-  const box = [left, Math.round(-plan.zero * plan.height), Math.round(plan.width * unit), plan.height].join(" ");
+  const heights = plan.rows.flatMap(({ ring }) => (ring === undefined ? [] : [ring[1]]));
+  const [top, end] = [Math.min(...heights) - plan.height * ABOVE, Math.max(...heights) + plan.height * BELOW];
+  const box = [-plan.axis * unit, top, plan.width * unit, end - top].map(Math.round).join(" ");
   const uses = usesOf(plan, taxon, { caste, form, mini: false });
   return `<svg class="whole body" viewBox="${box}" role="img" aria-label="${says}">${uses}</svg>`;
 }

@@ -3,6 +3,7 @@ export default {
   "apart.title": "Tell apart",
   "apart.index-lead":
     "Two to four side by side, part by part. What differs stands out, what agrees keeps quiet, and what cannot be told is said.",
+  "apart.practise": "Practise on drawn animals",
   "apart.or": "{names}?",
   "apart.with-alike": "{name} and what it is taken for",
   "apart.with-group": "{name} and others first seen alike",

@@ -5,6 +5,7 @@ export default {
   "apart.title": "Distinguer",
   "apart.index-lead":
     "De deux à quatre côte à côte, partie par partie. Ce qui diffère ressort, ce qui concorde s’efface, et ce qu’on ne peut pas trancher est dit.",
+  "apart.practise": "S’exercer sur des insectes dessinés",
   "apart.or": "{names} ?",
   "apart.with-alike": "{name} et ce avec quoi on la confond",
   "apart.with-group": "{name} et celles qu’on voit d’abord de même",
