@@ -1,11 +1,13 @@
 /** Starts the field that finds; see `find-field.ts`. */
-import { pageWords } from "../../words/client.ts";
+import { sayFrom } from "../../words/client.ts";
 import { FindField } from "./find-field.ts";
 
 const form = document.querySelector<HTMLFormElement>("form.find");
 const field = form?.querySelector("input");
 const list = form?.querySelector<HTMLElement>("[role=listbox]");
 const said = form?.parentElement?.querySelector<HTMLElement>(".found");
+const words = JSON.parse(document.querySelector("#find-words")?.textContent ?? "{}") as Record<string, string>;
+const say = sayFrom(words, document.documentElement.lang || "en-GB");
 if (form && field && list && said)
   new FindField({
     form,
@@ -13,5 +15,5 @@ if (form && field && list && said)
     list,
     said,
     results: document.querySelector("#find-results"),
-    say: pageWords(),
+    say,
   }).start();
