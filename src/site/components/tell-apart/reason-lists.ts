@@ -65,7 +65,9 @@ function runs(rows: readonly Character[]): readonly Character[] {
 function misleadingItem({ state, note, form }: Character, { part }: Row, name: string, wording: Wording): string {
   const { says } = wording;
   const who = form === "" ? escapeHtml(name) : `${escapeHtml(name)}, ${escapeHtml(formName(form, says))}`;
-  return `<b>${escapeHtml(rowName(part, says))}</b> (${who}): ${stateHtml(state, wording)}. ${schemeText(note, wording)}`;
+  const text = schemeText(note, wording);
+  const said = state === "varies" ? says("body.varies-note", { note: text }) : `${stateHtml(state, wording)}. ${text}`;
+  return `<b>${escapeHtml(rowName(part, says))}</b> (${who}): ${said}`;
 }
 
 /** Where the species cannot be told: the aggregate, and what is of no group of the atlas at all. */
