@@ -80,7 +80,7 @@ async function recordsOf(content: string, folder: string): Promise<unknown[]> {
   const { database } = await measureScheme({ content, workFolder: join(folder, "work"), progress: keepLog() });
   try {
     return await database.rows(
-      "SELECT taxon_id, castes, first_day::VARCHAR AS start, hectad, tetrad FROM records WHERE status = 'used' ORDER BY record_no",
+      "SELECT taxon_id, castes, (DATE '1970-01-01' + first_day::INTEGER)::VARCHAR AS start, hectad, tetrad FROM records WHERE status = 'used' ORDER BY record_no",
     );
   } finally {
     database.close();
