@@ -29,7 +29,7 @@ function offer(place: HTMLElement): void {
       shown: (panel: HTMLElement) => {
         place.append(panel);
         opener.hidden = true;
-        panel.focus();
+        if (!ownPage) panel.focus();
       },
       close,
     };

@@ -117,7 +117,7 @@ describe("the map that zooms", () => {
   it("speaks the language of the page", async () => {
     const page = await openPage({}, "fr/map/");
     await page.waitForSelector('[data-drawn="true"]');
-    expect(await page.locator("[data-view]").textContent()).toMatch(/1990–2005 et 2006–2024 : noté dans \d+ carré/);
+    expect(await page.locator("[data-view]").textContent()).toMatch(/1990–2005 et 2006–2024\s: noté dans\s\d+\scarré/);
     expect(await page.locator("[data-close]").textContent()).toBe("Fermer cette carte");
     await page.close();
   });
