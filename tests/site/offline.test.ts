@@ -2,10 +2,10 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { writeOffline } from "../../../src/build/offline/write-offline.ts";
-import { type Serving, serve } from "../../../src/build/serve.ts";
-import { launchBrowser } from "../../support/browser.ts";
-import { type RenderedFixture, renderFixture } from "../../support/rendered-fixture.ts";
+import { writeOffline } from "../../src/build/offline/write-offline.ts";
+import { type Serving, serve } from "../../src/build/serve.ts";
+import { launchBrowser } from "../support/browser.ts";
+import { type RenderedFixture, renderFixture } from "../support/rendered-fixture.ts";
 
 let rendered: RenderedFixture;
 let serving: Serving;

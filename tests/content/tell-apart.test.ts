@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { comparisonOf } from "../../../../src/site/components/tell-apart/comparison.ts";
-import { confusedPairs, preparedComparisons } from "../../../../src/site/components/tell-apart/prepared.ts";
-import { viewsOf } from "../../../../src/site/components/tell-apart/views.ts";
-import { demonstrationTaxa } from "../../../support/demonstration-taxa.ts";
+import { comparisonOf } from "../../src/site/components/tell-apart/comparison.ts";
+import { confusedPairs, preparedComparisons } from "../../src/site/components/tell-apart/prepared.ts";
+import { viewsOf } from "../../src/site/components/tell-apart/views.ts";
+import { demonstrationTaxa } from "../support/demonstration-taxa.ts";
 
 const { all, castes } = demonstrationTaxa();
 const named = (slugs: readonly string[]) =>

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type Serving, serve } from "../../../../src/build/serve.ts";
-import { launchBrowser } from "../../../support/browser.ts";
-import { FIXTURE_TAXA } from "../../../support/published/fixture-taxa.ts";
-import { type RenderedFixture, renderFixture } from "../../../support/rendered-fixture.ts";
+import { type Serving, serve } from "../../src/build/serve.ts";
+import { launchBrowser } from "../support/browser.ts";
+import { FIXTURE_TAXA } from "../support/published/fixture-taxa.ts";
+import { type RenderedFixture, renderFixture } from "../support/rendered-fixture.ts";
 
 let site: RenderedFixture;
 let served: Serving;
