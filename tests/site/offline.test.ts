@@ -77,7 +77,7 @@ describe("a newer edition", () => {
     const context = await browser.newContext();
     const page = await visited(context, "species/red-tailed/");
     expect(await page.locator("#newer").isVisible()).toBe(false);
-    const file = join(rendered.folder, "species/garden/index.html");
+    const file = join(rendered.folder, "species/buff-tailed/index.html");
     const before = readFileSync(file, "utf8");
     try {
       writeFileSync(file, before.replace(/<h1>[^<]*/, "<h1>Changed account"));
@@ -85,7 +85,7 @@ describe("a newer edition", () => {
       await page.goto(`${serving.address}species/red-tailed/`);
       await page.locator("#newer").waitFor({ state: "visible", timeout: 20_000 });
       await context.setOffline(true);
-      await page.goto(`${serving.address}species/garden/`);
+      await page.goto(`${serving.address}species/buff-tailed/`);
       expect(await heading(page)).toBe("Changed account");
     } finally {
       writeFileSync(file, before);

@@ -12,7 +12,7 @@ if (workers !== undefined) {
       .then(() => workers.ready)
       // Refused, in a private window for one: the site works without.
       .then(
-        ({ active }) => active?.postMessage({ renew: base }),
+        ({ active }) => active?.postMessage({ renew: base, page: location.pathname }),
         () => {},
       );
   });

@@ -14,7 +14,7 @@ self.addEventListener("install", () => self.skipWaiting());
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
 self.addEventListener("message", (event) => {
   const { data, source } = event;
-  if (typeof data?.renew === "string") event.waitUntil(renew(new URL(data.renew, top), source));
+  if (typeof data?.renew === "string") event.waitUntil(arrive(data, source));
   if (Array.isArray(data?.keep)) event.waitUntil(keep(data.keep, source));
 });
 self.addEventListener("fetch", (event) => {
@@ -64,6 +64,16 @@ async function store(address, answer) {
   if (isCore) return;
   const keys = await cache.keys();
   for (const key of keys.slice(0, Math.max(0, keys.length - MOST_VISITED))) await cache.delete(key);
+}
+
+/** The page a reader came in by was fetched before the worker was there: it is kept first, then what its language keeps. */
+async function arrive({ renew: folder, page: own }, source) {
+  const address = new URL(own, top);
+  if (address.pathname.startsWith(top.pathname) && (await kept(address)) === undefined) {
+    const answer = await fetch(address).catch(() => undefined);
+    if (answer?.ok === true && !answer.redirected) await store(address, answer);
+  }
+  await renew(new URL(folder, top), source);
 }
 
 /** Fetches what a language keeps and is not kept yet, and tells the page when it is of another edition than before. */
