@@ -1,3 +1,4 @@
+import { statSync } from "node:fs";
 import { Mistake } from "../mistake.ts";
 import type { ContentFinding } from "./content-findings/finding.ts";
 import { contentPath } from "./content-path.ts";
@@ -76,10 +77,12 @@ function wrongWith(
     : wrong("media_missing", "file", row.file, `is not in ${MEDIA_FOLDER}`, "add the file, or correct its name");
 }
 
-/** A file that leads out of the scheme's folder is as good as none. */
+/** A file that leads out of the folder of pictures, where letters and rulings lie, is as good as none; so is a folder. */
 function isThere(folder: string, file: string): boolean {
   try {
-    return file !== "" && !file.includes("\\") && contentPath(folder, `${MEDIA_FOLDER}/${file}`) !== undefined;
+    if (file === "" || file.includes("\\") || file.split("/").includes("..")) return false;
+    const path = contentPath(folder, `${MEDIA_FOLDER}/${file}`);
+    return path !== undefined && statSync(path).isFile();
   } catch (error) {
     if (error instanceof Mistake) return false;
     throw error;

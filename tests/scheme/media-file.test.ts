@@ -39,6 +39,8 @@ it("leaves out what lacks credit, licence, alternative text, file, taxon, caste 
       "leg.svg,a,,,drawing,,Us,CC-BY-4.0,,,",
       "arm.svg,a,,,drawing,,Us,CC-BY-4.0,An arm,,",
       "away.svg,a,,,drawing,,Us,CC-BY-4.0,Not ours,,",
+      "../secret.svg,a,,,drawing,,Us,CC-BY-4.0,Not a picture,,",
+      ".,a,,,drawing,,Us,CC-BY-4.0,A folder,,",
       "leg.svg,b,,,drawing,,Us,CC-BY-4.0,A leg,,",
       "leg.svg,a,drone,,drawing,,Us,CC-BY-4.0,A leg,,",
       "leg.svg,a,,,painting,,Us,CC-BY-4.0,A leg,,",
@@ -52,9 +54,11 @@ it("leaves out what lacks credit, licence, alternative text, file, taxon, caste 
     ["media_incomplete", 5, "alt"],
     ["media_missing", 6, "file"],
     ["media_missing", 7, "file"],
-    ["media_taxon", 8, "taxonID"],
-    ["media_caste", 9, "castes"],
-    ["media_kind", 10, "kind"],
+    ["media_missing", 8, "file"],
+    ["media_missing", 9, "file"],
+    ["media_taxon", 10, "taxonID"],
+    ["media_caste", 11, "castes"],
+    ["media_kind", 12, "kind"],
   ]);
 });
 

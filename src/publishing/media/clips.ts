@@ -1,17 +1,35 @@
 import type { Prepared } from "./prepared.ts";
 
-/** Boxes that hold nothing of the picture: place, maker, device, notes of editing programs. */
-const BLANKED = new Set(["udta", "meta", "uuid", "XMP_", "loci"]);
 /** Boxes that hold other boxes. */
 const HOLDERS = new Set(["moov", "trak", "mdia", "minf", "stbl", "edts", "dinf", "moof", "traf", "mvex"]);
+/** What a clip is played from. Every other box may say of place, maker, device or program, and becomes free space. */
+const PLAYED = new Set([
+  ..."ftyp styp mdat sidx ssix prft mfra tfra mfro iods mvhd tkhd tref elst mdhd hdlr vmhd smhd nmhd gmhd dref".split(
+    " ",
+  ),
+  ..."stsd stts ctts cslg stsc stsz stz2 stco co64 stss stsh stdp sdtp sbgp sgpd subs saiz saio padb".split(" "),
+  ..."mehd trex leva mfhd tfhd tfdt trun".split(" "),
+]);
 /** Boxes whose first numbers say when it was made. */
 const DATED = new Set(["mvhd", "tkhd", "mdhd"]);
+/** Tracks that are picture or sound. A camera writes its way and its settings as further tracks. */
+const SHOWN = new Set(["vide", "soun"]);
+/** Holders lie seven deep at most; what lies deeper was made to harm. */
+const DEEPEST = 12;
 
 const REFUSED = { wayOut: "give an MP4 with H.264 that browsers play" };
 
+/** What is found on the way. */
+interface Found {
+  width: number;
+  height: number;
+  whole: boolean;
+  otherTrack: string;
+}
+
 /**
- * A clip as it is, but for what it says of place, maker and time: those boxes become free space of the same length, so
- * that no offset moves, and dates of making become 0.
+ * A clip as it is, but for what it says of place, maker and time: all boxes it is not played from become free space of
+ * the same length, so that no offset moves, names of tracks become blank and dates of making 0.
  *
  * @param ending of the file's name, without the dot
  * @returns one file; or why it cannot be shown
@@ -21,29 +39,35 @@ export function prepareClip(bytes: Buffer, ending: string): Prepared {
   if (ending !== "mp4") return { found: `is a clip of a kind that not all browsers play (${ending})`, ...REFUSED };
   if (bytes.subarray(4, 8).toString("latin1") !== "ftyp") return { found: "is no MP4", ...REFUSED };
   const own = Buffer.from(bytes);
-  const size = { width: 0, height: 0, whole: true };
-  walk(own, 0, own.length, size);
-  if (!size.whole) return { found: "breaks off or is damaged", wayOut: "save the clip again" };
-  if (size.width === 0) return { found: "holds no moving picture", ...REFUSED };
-  const { width, height } = size;
+  const found: Found = { width: 0, height: 0, whole: true, otherTrack: "" };
+  walk(own, 0, own.length, found, 0);
+  if (!found.whole) return { found: "breaks off or is damaged", wayOut: "save the clip again" };
+  if (found.otherTrack !== "")
+    return {
+      found: `has a track that is neither picture nor sound (${found.otherTrack}), which may tell where it was made`,
+      wayOut: "save it with picture and sound alone",
+    };
+  const { width, height } = found;
+  if (width === 0) return { found: "holds no moving picture", ...REFUSED };
   return { files: [{ ending: ".mp4", bytes: own, source: { width, height, type: "video/mp4" } }] };
 }
 
-function walk(bytes: Buffer, from: number, to: number, size: { width: number; height: number; whole: boolean }): void {
+function walk(bytes: Buffer, from: number, to: number, found: Found, depth: number): void {
   let at = from;
   while (at < to) {
-    const box = boxAt(bytes, at, to);
+    const box = depth > DEEPEST ? undefined : boxAt(bytes, at, to);
     if (box === undefined) {
-      size.whole = false;
+      found.whole = false;
       return;
     }
     const { type, body, end } = box;
-    if (BLANKED.has(type)) {
+    if (HOLDERS.has(type)) walk(bytes, body, end, found, depth + 1);
+    else if (!PLAYED.has(type)) {
       bytes.write("free", at + 4, "latin1");
       bytes.fill(0, body, end);
-    } else if (HOLDERS.has(type)) walk(bytes, body, end, size);
-    else if (DATED.has(type)) undate(bytes, body, end);
-    if (type === "tkhd") takeSize(bytes, end, size);
+    } else if (DATED.has(type)) undate(bytes, body, end);
+    if (type === "tkhd") takeSize(bytes, end, found);
+    if (type === "hdlr") takeHandler(bytes, body, end, found);
     at = end;
   }
 }
@@ -66,7 +90,14 @@ function undate(bytes: Buffer, body: number, end: number): void {
 }
 
 /** Width and height end the header of a track, in 16.16 fixed point; those of sound are 0. */
-function takeSize(bytes: Buffer, end: number, size: { width: number; height: number }): void {
+function takeSize(bytes: Buffer, end: number, found: Found): void {
   const [width, height] = [bytes.readUInt32BE(end - 8) >>> 16, bytes.readUInt32BE(end - 4) >>> 16];
-  if (width > size.width) Object.assign(size, { width, height });
+  if (width > found.width) Object.assign(found, { width, height });
+}
+
+/** What a track is follows version, flags and a number; after three more stands its name, which cameras fill with their own. */
+function takeHandler(bytes: Buffer, body: number, end: number, found: Found): void {
+  const kind = bytes.subarray(body + 8, Math.min(body + 12, end)).toString("latin1");
+  if (!SHOWN.has(kind)) found.otherTrack ||= kind.replace(/[^\x21-\x7e]/g, "") || "unnamed";
+  if (body + 24 < end) bytes.fill(0, body + 24, end);
 }

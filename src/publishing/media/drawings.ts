@@ -21,13 +21,14 @@ export function prepareDrawing(bytes: Buffer): Prepared {
   const parser = sax.parser(true, STRICT);
   const out: string[] = [];
   const open: (string | undefined)[] = [];
-  let [leftOut, viewBox, fault] = [0, "", ""];
+  let [leftOut, viewBox, fault, sheet] = [0, "", "", ""];
   parser.onerror = (error) => {
     fault ||= error.message.split("\n")[0] ?? "";
     parser.error = null as unknown as Error;
   };
   parser.onopentag = ({ name, attributes }) => {
-    const kept = leftOut === 0 && ELEMENTS.has(name) && (open.length > 0 || name === "svg") ? name : undefined;
+    const isPlace = leftOut === 0 && (open.length > 0 || name === "svg") && !open.includes("style");
+    const kept = isPlace && ELEMENTS.has(name) ? name : undefined;
     open.push(kept);
     if (kept === undefined) leftOut += 1;
     else out.push(`<${name}${attributesOf(attributes as Record<string, string>)}>`);
@@ -36,13 +37,20 @@ export function prepareDrawing(bytes: Buffer): Prepared {
   parser.onclosetag = () => {
     const name = open.pop();
     if (name === undefined) leftOut -= 1;
-    else out.push(`</${name}>`);
+    else {
+      // Judged whole: comments and elements within part a sheet into texts that are harmless one by one.
+      if (name === "style" && isHarmlessStyle(sheet)) out.push(escapeText(sheet));
+      if (name === "style") sheet = "";
+      out.push(`</${name}>`);
+    }
   };
-  parser.ontext = (text) => {
+  const text = (words: string) => {
     if (leftOut > 0 || open.length === 0) return;
-    if (open.at(-1) !== "style") out.push(escapeText(text));
-    else if (isHarmlessStyle(text)) out.push(text);
+    if (open.includes("style")) sheet += words;
+    else out.push(escapeText(words));
   };
+  parser.ontext = text;
+  parser.oncdata = text;
   parser.write(bytes.toString("utf8").replace(/^\uFEFF/, "")).close();
   const [, , , width = 0, height = 0] =
     viewBox.match(/^\s*([-\d.]+)[\s,]+([-\d.]+)[\s,]+([\d.]+)[\s,]+([\d.]+)\s*$/)?.map(Number) ?? [];

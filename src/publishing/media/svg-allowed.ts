@@ -18,6 +18,9 @@ export const ATTRIBUTES: ReadonlySet<string> = new Set(
     .split(" "),
 );
 
+/** What fetches in CSS, of which attributes that colour are: the functions, and the sign that can write them otherwise. */
+const FETCHES = /(?:url|src|image|image-set|cross-fade|element)\s*\(|\\/i;
+
 /**
  * Whether a value leads to nothing outside the drawing: references are to its own ids.
  *
@@ -28,7 +31,7 @@ export function isOwnReference(name: string, value: string): boolean {
   if (name === "href" || name === "xlink:href") return /^#[\w-]+$/.test(value);
   if (name === "xmlns") return value === "http://www.w3.org/2000/svg";
   if (name === "xmlns:xlink") return value === "http://www.w3.org/1999/xlink";
-  return !/url\(/i.test(value) || /^url\(#[\w-]+\)$/.test(value.trim());
+  return !FETCHES.test(value) || /^url\(#[\w-]+\)$/.test(value.trim());
 }
 
 /**
@@ -38,5 +41,5 @@ export function isOwnReference(name: string, value: string): boolean {
  * @example isHarmlessStyle("@import 'a.css'") // false
  */
 export function isHarmlessStyle(css: string): boolean {
-  return !/url\s*\(|@import|@font-face|@namespace|image-set|expression|javascript|[\\<>]/i.test(css);
+  return !FETCHES.test(css) && !/@import|@font-face|@namespace|image-set|expression|javascript|[<>]/i.test(css);
 }

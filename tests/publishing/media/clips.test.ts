@@ -17,8 +17,12 @@ function trackHeader(width: number, height: number): Buffer {
   body.writeUInt32BE(height * 65_536, 80);
   return box("tkhd", body);
 }
+/** What a track is: version and flags, a number, the handler, three numbers, the name (ISO/IEC 14496-12, 8.4.3). */
+function media(handler: string): Buffer {
+  return box("mdia", box("hdlr", Buffer.alloc(8), handler, Buffer.alloc(12), "SECRETCAMERA\0"));
+}
 function clip(...more: Buffer[]): Buffer {
-  const track = box("trak", trackHeader(640, 360), box("udta", "SECRETTRACK"));
+  const track = box("trak", trackHeader(640, 360), media("vide"), box("udta", "SECRETTRACK"));
   const place = box("udta", box("\u00a9xyz", "+51.5000-001.2500/"), box("meta", "SECRETMETA"));
   const dated = box("mvhd", Buffer.concat([Buffer.alloc(4), Buffer.alloc(8, 0xee), Buffer.alloc(80, 3)]));
   return Buffer.concat([
@@ -26,6 +30,8 @@ function clip(...more: Buffer[]): Buffer {
     box("moov", dated, track, place),
     box("uuid", "SECRETXMP"),
     box("mdat", "PICTURES"),
+    box("skip", "SECRETOLD"),
+    box("gps ", "SECRETPLACE"),
     ...more,
   ]);
 }
@@ -43,6 +49,23 @@ describe("prepareClip", () => {
     expect(text.length).toBe(original.length);
     expect(text.indexOf("PICTURES")).toBe(original.indexOf("PICTURES"));
     expect(original.includes("SECRETMETA")).toBe(true);
+  });
+  it("refuses a track of the way a camera went, whose places lie among the pictures", () => {
+    const way = box("moov", box("trak", trackHeader(640, 360), media("vide")), box("trak", media("meta")));
+    expect(prepareClip(Buffer.concat([box("ftyp", "isom"), way]), "mp4")).toMatchObject({
+      found: "has a track that is neither picture nor sound (meta), which may tell where it was made",
+    });
+  });
+  it("calls boxes in boxes without end damaged", () => {
+    const length = 100_000;
+    const nested = Buffer.alloc(length * 8);
+    for (let i = 0; i < length; i += 1) {
+      nested.writeUInt32BE((length - i) * 8, i * 8);
+      nested.write("moov", i * 8 + 4, "latin1");
+    }
+    expect(prepareClip(Buffer.concat([box("ftyp", "isom"), nested]), "mp4")).toMatchObject({
+      found: "breaks off or is damaged",
+    });
   });
   it("refuses other clips, damaged ones, and sound alone", () => {
     for (const ending of ["mov", "webm", "avi", ""]) expect(prepareClip(clip(), ending)).toHaveProperty("wayOut");

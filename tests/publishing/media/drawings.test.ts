@@ -18,6 +18,9 @@ describe("prepareDrawing", () => {
       `<svg ${SVG}>${inside}</svg>\n`.replace("/></defs>", "></path></defs>").replace("/><text", "></use><text"),
     );
   });
+  it("keeps a style sheet in a section of characters, as drawing programs write it", () => {
+    expect(drawn("<style><![CDATA[.a{fill:#000}]]></style>")).toContain("<style>.a{fill:#000}</style>");
+  });
   // The ways a drawing can run or fetch something (OWASP, SVG and XSS): none may be left.
   it.each([
     ["<script>alert(1)</script>"],
@@ -31,6 +34,13 @@ describe("prepareDrawing", () => {
     ['<path style="background:url(https://example.org/a)" d="M0 0"/>'],
     ["<style>@import 'https://example.org/a.css';</style>"],
     ["<style>.a{fill:u\\72l(https://example.org)}</style>"],
+    // Harmless piece by piece.
+    ["<style>@imp<!-- -->ort 'https://example.org/a.css';</style>"],
+    ["<style>.a{fill:u<g/>rl(https://example.org)}</style>"],
+    ["<style>.a{fill:u<![CDATA[rl(https://example.org)}]]></style>"],
+    // CSS is read in attributes too, with its escapes (CSS Syntax 3, 4.3.7) and its other functions that fetch.
+    ['<path fill="u\\72l(https://example.org/a)" d="M0 0"/>'],
+    [`<path mask="image-set('https://example.org/a' 1x)" d="M0 0"/>`],
     ['<animate attributeName="href" to="javascript:alert(1)"/><set attributeName="onload" to="x"/>'],
     ["<metadata>SECRET</metadata><sodipodi:namedview>SECRET</sodipodi:namedview>"],
   ])("leaves out %s", (inside) => {
