@@ -179,7 +179,7 @@ function isStrange({ name, attributes }: { name: string; attributes: Map<string,
   const source = attributes.get("src") ?? "";
   return (
     /^(iframe|object|embed|base|frame|applet)$/.test(name) ||
-    (name === "script" && !/^\/_astro\/[\w.-]+\.js$/.test(source)) ||
+    (name === "script" && attributes.get("type") !== "application/json" && !/^\/_astro\/[\w.-]+\.js$/.test(source)) ||
     source === "x" ||
     [...attributes.keys()].some((key) => key.startsWith("on") || key === "srcdoc") ||
     ["href", "src", "action", "xlink:href"].some((key) =>
@@ -214,6 +214,17 @@ describe("hostile content and records", () => {
     );
     expect(strange).toEqual([]);
     expect(tagsOf(`<p title='>' onclick="x"><img src=x>`).map(isStrange)).toEqual([true, true]);
+  });
+
+  it("end no block of data early: each is JSON without a tag", () => {
+    const blocks = pages().flatMap(({ html }) => [
+      ...html.matchAll(/<script\b[^>]*type="application\/json"[^>]*>([\s\S]*?)<\/script>/g),
+    ]);
+    expect(blocks.length).toBeGreaterThan(5);
+    for (const [, json = ""] of blocks) {
+      expect(() => JSON.parse(json) as unknown).not.toThrow();
+      expect(json).not.toContain("<");
+    }
   });
 
   it("come under a policy that lets no other script run", () => {
