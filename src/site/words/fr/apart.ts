@@ -7,8 +7,8 @@ export default {
     "De deux à quatre côte à côte, partie par partie. Ce qui diffère ressort, ce qui concorde s’efface, et ce qu’on ne peut pas trancher est dit.",
   "apart.practise": "S’exercer sur des insectes dessinés",
   "apart.or": "{names} ?",
-  "apart.with-alike": "{name} et ce avec quoi on la confond",
-  "apart.with-group": "{name} et celles qu’on voit d’abord de même",
+  "apart.with-alike": "{name} et les espèces qui lui ressemblent",
+  "apart.with-group": "{name} et les espèces de même aspect au premier regard",
   "apart.description":
     "{names} côte à côte : ce qui tranche, ce qui aide, ce qui trompe, et quoi noter quand l’espèce ne peut pas être déterminée.",
   "apart.showing": "Comparaison : {castes}.",

@@ -7,7 +7,7 @@ export default {
   "card.print": "Imprimez cette page : la fiche sort sur une feuille à part.",
   "card.open": "Fiche de terrain, {n, plural, one {# ligne} other {# lignes}}",
   "card.place": "Lieu, aussi précis que possible",
-  "card.reference": "Référence de grille",
+  "card.reference": "Référence de carroyage",
   "card.date": "Date et heures",
   "card.recorder": "Observateur, et vos propres notes",
   "card.caption":

@@ -42,6 +42,6 @@ export default {
   "entry-sheet.identifiedBy": "Qui l’a nommé, si c’est quelqu’un d’autre.",
   "entry-sheet.evidence": "Sur quoi repose le nom : sight (vue), photograph (photographie) ou specimen (spécimen).",
   "entry-sheet.partSeen": "La partie du corps qui a été vue et qui décide.",
-  "entry-sheet.habitat": "Où c’était : jardin, bois, prairie….",
+  "entry-sheet.habitat": "Où c’était : jardin, bois, prairie…",
   "entry-sheet.occurrenceRemarks": "Tout ce qui peut aider, par exemple le nom d’une photographie.",
 } satisfies WordsOf<typeof en>;

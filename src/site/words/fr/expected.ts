@@ -8,7 +8,7 @@ export default {
     "{n, plural, one {**Une espèce de plus** a} other {**{words} espèces de plus** ont}} au moins 1 chance sur 2 d’être ici ; d’abord : **{name}**.",
   "expected.none-likely": "Aucune autre espèce n’est plus probable ici qu’improbable. La plus proche : **{name}**.",
   "expected.nothing":
-    "Rien ne peut être attendu ici : il faut de la terre dans cinq mailles de 2 km au moins, {least} carrés couverts alentour, et une de leurs espèces qui n’ait pas été trouvée ici.",
+    "Rien ne peut être attendu ici : il faut de la terre dans cinq carrés de 2 km au moins, {least} carrés couverts alentour, et une de leurs espèces qui n’ait pas été trouvée ici.",
   "expected.nothing-region": "Rien n’est attendu dans cette région au-delà de ce qui a été signalé {when}.",
   "expected.basis":
     "D’après les carrés couverts à moins de {km} km, les plus proches comptant davantage, et d’après les visites d’ici qui ne l’ont pas trouvée. C’est une chance, non une donnée : personne ne l’a signalée ici {when}. Les habitats n’y entrent pas. <a>La méthode<u> de ce qui est attendu</u></a>",

@@ -30,7 +30,7 @@ export default {
   "fate.crs-not-stated": "aucun système de coordonnées indiqué",
   "fate.easting-northing-unreadable": "abscisse et ordonnée illisibles",
   "fate.projection-offset": "abscisse et ordonnée d’un autre système de coordonnées",
-  "fate.generalised-without-size": "ramenée à une maille de taille inconnue",
+  "fate.generalised-without-size": "ramenée à un carré de taille inconnue",
   "fate.excluded": "fossile, captive, cultivée ou relâchée",
   "fate.contradictory-castes": "deux castes qui s’excluent",
   "fate.licence-stricter": "sa licence permet moins que celle de l’atlas",

@@ -32,7 +32,7 @@ export default {
   "find.why.place": "contient {text}",
   "find.no-script": "La recherche se fait sur votre appareil et demande des scripts. Sans eux, regardez ici :",
   "find.also.species": "index | liste des espèces | toutes les espèces",
-  "find.also.squares": "carrés | maille | mon carré | là où j’habite",
+  "find.also.squares": "carrés | maille | tétrade | mon carré | là où j’habite",
   "find.also.coverage": "effort de prospection | visites | complétude | où personne n’a cherché",
   "find.also.methods":
     "comment on compte | statistiques | changement | tendance | règle de couverture | incertitude | périodes | réglages | intervalle",

@@ -21,8 +21,8 @@ export default {
   "layout.wrong": "Une erreur ? <a>{contact}</a>",
   "layout.part-english": "Certaines parties de cette page ne sont pas encore traduites ; elles sont en anglais.",
   "layout.invented-notice":
-    "Les espèces sont réelles ; le programme, les lieux de collecte et les personnes ne le sont pas.",
-  "layout.account-language": "Cette notice est en {language}.",
+    "Les espèces sont réelles ; le programme, les lieux des données et les personnes ne le sont pas.",
+  "layout.account-language": "Cette fiche est en {language}.",
   "layout.page-language": "Cette page est en {language}.",
   "layout.printed-foot": "{title}, édition {edition}.",
   "layout.thanks": "Remerciements",

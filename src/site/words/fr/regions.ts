@@ -24,7 +24,7 @@ export default {
   "regions.first": "Première",
   "regions.last": "Dernière",
   "regions.hectads": "Carrés de 10 km",
-  "regions.tetrads": "Mailles de 2 km",
+  "regions.tetrads": "Carrés de 2 km",
   "regions.when": "Quand",
   "regions.about-one": "Les espèces signalées dans {name} ({many}), avec la première et la dernière année.",
   "regions.running":

@@ -41,12 +41,12 @@ export default {
   "squares.records": "Données",
   "squares.where": "Où dans le carré",
   "squares.tetrads":
-    "{visited, plural, one {# maille de 2 km sur {all, number} a} other {# mailles de 2 km sur {all, number} ont}} des données. **{letter}** a la liste la plus longue : {taxa, plural, one {# espèce} other {# espèces}}.",
+    "{visited, plural, one {# carré de 2 km sur {all, number} a} other {# carrés de 2 km sur {all, number} ont}} des données. **{letter}** a la liste la plus longue : {taxa, plural, one {# espèce} other {# espèces}}.",
   "squares.tetrads-none": "Aucune donnée d’ici n’est précise à 2 km.",
   "squares.tetrads-unvisited": "Aucune donnée à 2 km ne vient de {letters}.",
   "squares.tetrads-key":
-    "La lettre désigne la maille de 2 km, le chiffre est son nombre d’espèces ; plus le carré noir est grand, plus il y en a. Hachuré : aucune donnée à 2 km.{sea, select, yes { Sans fond : pas de terre.} other {}}",
-  "squares.tetrads-title": "Espèces signalées dans chaque maille de 2 km de {square}",
+    "La lettre désigne le carré de 2 km, le chiffre est son nombre d’espèces ; plus le carré noir est grand, plus il y en a. Hachuré : aucune donnée à 2 km.{sea, select, yes { Sans fond : pas de terre.} other {}}",
+  "squares.tetrads-title": "Espèces signalées dans chaque carré de 2 km de {square}",
   "squares.tetrads-text": "{list}.",
   "squares.tetrads-empty": "Aucune.",
   "squares.years": "Au fil des ans",

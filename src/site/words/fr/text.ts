@@ -68,7 +68,7 @@ export default {
     "{n, plural, =0 {Aucune espèce} =1 {Une espèce} other {{words} espèces}}, {share, select, all {toutes} none {aucune} one {dont une} other {dont {recent}}} {since}.",
   "text.square-visits": "Des données de {visits, plural, one {# visite} other {# visites}}.",
   "text.square-tetrads":
-    "Des données de {visits, plural, one {# visite} other {# visites}}, dans {tetrads, number} de ses 25 tétrades.",
+    "Des données de {visits, plural, one {# visite} other {# visites}}, dans {tetrads, number} de ses 25 carrés de 2 km.",
   "text.coarser": "Montré à {level}.",
   "text.coarser-withheld": "Ses lieux sont tenus secrets : aucune carte ne les montre.",
   "text.coarser-some": "{records} : montrées à {level}.",

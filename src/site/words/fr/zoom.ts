@@ -16,7 +16,7 @@ export default {
     "Une carte qui s’agrandit demande des scripts. La carte ci-dessus montre les mêmes carrés de 10 km.",
   "zoom.failed-beside":
     "La carte qui s’agrandit n’a pas pu être ouverte ici ({reason}). La carte ci-dessus montre les mêmes carrés de 10 km.",
-  "zoom.opening": "Ouverture de la carte …",
+  "zoom.opening": "Ouverture de la carte…",
   "zoom.failed":
     "La carte n’a pas pu être ouverte ici ({reason}). Chaque espèce a une carte imprimée, et chaque carré de 10 km une page avec sa liste.",
   "zoom.region": "Carte qui s’agrandit",
@@ -38,7 +38,7 @@ export default {
   "zoom.east-letter": "E",
   "zoom.whole": "tout",
   "zoom.whole-map": "tout : montrer la carte entière",
-  "zoom.drawing": "La carte se dessine …",
+  "zoom.drawing": "La carte se dessine…",
   "zoom.square": "Carré",
   "zoom.show-square": "Montrer",
   "zoom.list": "Liste des carrés visibles",

@@ -4,7 +4,6 @@ import type en from "../en/body.ts";
 export default {
   "body.part.face": "aghaidh",
   "body.part.eyes": "súile",
-  "body.part.antennae": "aintéiní",
   "body.part.collar": "coiléar",
   "body.part.wings": "sciatháin",
   "body.state.black": "dubh",

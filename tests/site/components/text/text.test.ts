@@ -139,7 +139,7 @@ describe("sentences in French", () => {
     );
     const square = { records: 9, visits: [2, 10], taxa: [1, 1], taxa_all: 10, tetrads: [{ visits: 1 }] };
     expect(squareSentence(square as unknown as SquareFile, PERIODS)).toBe(
-      "Dix espèces, dont une depuis 2006. Des données de 12 visites, dans 1 de ses 25 tétrades.",
+      "Dix espèces, dont une depuis 2006. Des données de 12 visites, dans 1 de ses 25 carrés de 2 km.",
     );
     expect(plain(richnessSentence(1, "4", 2))).toBe("1 carré compte 4 espèces ; 2 n’en ont aucune de notée.");
   });
