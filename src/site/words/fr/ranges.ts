@@ -70,7 +70,8 @@ export default {
   "ranges.first-years-map": "En quelle année l’espèce ({name}) fut-elle d’abord notée dans chaque carré de 10 km ?",
   "ranges.first-years-caption":
     "Plus le carré est grand, plus la première donnée est ancienne. Blanc : couvert à l’une des périodes, sans y avoir été notée. Hachuré : couvert à aucune des deux périodes.",
-  "ranges.first-years-undated": "{n, plural, one {# sans année n’est pas dessiné} other {# sans année ne sont pas dessinés}}.",
+  "ranges.first-years-undated":
+    "{n, plural, one {# sans année n’est pas dessiné} other {# sans année ne sont pas dessinés}}.",
   "ranges.first-years-late": "Une première donnée peut venir longtemps après la première arrivée.",
   "ranges.new-squares": "Nouveaux carrés par année",
   "ranges.new-squares-caption":

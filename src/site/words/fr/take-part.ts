@@ -40,7 +40,8 @@ export default {
   "take-part.how-thorax": "Exactement de dessus, ailes repliées ou ouvertes, pour que les bandes se voient en entier.",
   "take-part.how-abdomen":
     "De dessus et de derrière, ailes écartées si possible ; une image de plus de côté. Qu’aucune fleur ne cache l’extrémité.",
-  "take-part.how-leg": "De côté et d’en bas, la patte arrière dégagée de la fleur : son brillant et ses poils décident.",
+  "take-part.how-leg":
+    "De côté et d’en bas, la patte arrière dégagée de la fleur : son brillant et ses poils décident.",
   "take-part.how-wings": "Ailes ouvertes devant un fond pâle, en lumière ordinaire.",
   "take-part.how-size":
     "Avec un objet de taille connue à côté, ou la fleur nommée : une photographie seule ne dit pas la taille.",
