@@ -11,16 +11,16 @@ export default {
     "<b>Cette page a besoin de scripts.</b> Sans eux, partez de <first>ce que l’on voit d’abord</first>, ou lisez les <apart>sosies côte à côte</apart>.",
   "narrow.known": "Ce que l’on sait",
   "narrow.where": "Où",
-  "narrow.where-field": "Référence de carré ou position",
+  "narrow.where-field": "Référence de carroyage ou position",
   "narrow.where-example": "par exemple {example}",
   "narrow.where-set": "Retenir",
   "narrow.where-clear": "Ne pas donner de lieu",
   "narrow.position": "Utiliser ma position",
   "narrow.position-note": "Votre position reste sur cet appareil : seul le nom du carré est utilisé.",
   "narrow.position-asking": "On demande à l’appareil où il se trouve…",
-  "narrow.position-refused": "L’appareil n’a pas donné sa position. Vous pouvez taper une référence de carré.",
-  "narrow.position-failed": "L’appareil ne sait pas où il se trouve. Vous pouvez taper une référence de carré.",
-  "narrow.position-missing": "Cet appareil ne donne pas de position. Vous pouvez taper une référence de carré.",
+  "narrow.position-refused": "L’appareil n’a pas donné sa position. Vous pouvez taper une référence de carroyage.",
+  "narrow.position-failed": "L’appareil ne sait pas où il se trouve. Vous pouvez taper une référence de carroyage.",
+  "narrow.position-missing": "Cet appareil ne donne pas de position. Vous pouvez taper une référence de carroyage.",
   "narrow.position-elsewhere": "Vous n’êtes dans aucun carré de cet atlas. C’est l’atlas entier qui sert à sa place.",
   "narrow.map": "Choisir sur une carte",
   "narrow.map-label":
@@ -28,7 +28,7 @@ export default {
   "narrow.place-set": "Carré de 10 km {square}",
   "narrow.place-none": "Pas de lieu : c’est l’atlas entier qui sert.",
   "narrow.place-unknown":
-    "« {text} » n’est pas une référence, à 10 km ou plus fine, d’un quadrillage de cet atlas. En voici une : {example}.",
+    "« {text} » n’est pas une référence, à 10 km ou plus fine, d’un carroyage de cet atlas. En voici une : {example}.",
   "narrow.place-sea": "{square} n’a ni terre ni donnée. C’est l’atlas entier qui sert à sa place.",
   "narrow.when": "Quand",
   "narrow.when-field": "Date",
@@ -43,7 +43,7 @@ export default {
   "narrow.loading": "Chargement des tables…",
   "narrow.failed": "Les tables n’ont pas pu être chargées. Réessayez quand vous aurez une connexion.",
   "narrow.remain":
-    "**{likely, plural, =0 {Aucun} =1 {Un} =2 {Deux} =3 {Trois} =4 {Quatre} =5 {Cinq} =6 {Six} =7 {Sept} =8 {Huit} =9 {Neuf} =10 {Dix} other {#}} candidats sur {all, number}** {likely, plural, =0 {ne se détache} =1 {reste probable} other {restent probables}}{ahead, select, yes {, le premier loin devant} other {}}.",
+    "**{likely, plural, =0 {Aucun candidat} =1 {Un candidat} =2 {Deux candidats} =3 {Trois candidats} =4 {Quatre candidats} =5 {Cinq candidats} =6 {Six candidats} =7 {Sept candidats} =8 {Huit candidats} =9 {Neuf candidats} =10 {Dix candidats} other {# candidats}} sur {all, number}** {likely, plural, =0 {ne se détache} =1 {reste probable} other {restent probables}}{ahead, select, yes {, le premier loin devant} other {}}.",
   "narrow.nothing-told":
     "Dites une couleur, et la liste se raccourcit. D’ici là, elle suit ce qui est noté {place, select, yes {autour de ce carré} other {dans l’atlas entier}}{date, select, yes { à cette époque de l’année} other {}}.",
   "narrow.next":
@@ -66,7 +66,7 @@ export default {
   "narrow.compare": "distinguer de {name}",
   "narrow.stop-group": "**Vous pouvez vous arrêter là.** {group} est juste avec {odds}, et c’est une bonne donnée.",
   "narrow.stop-group-page": "À propos du groupe {group}",
-  "narrow.stop-first": "**{name} en est à {odds}.** Ce qu’il faut pour une donnée : {evidence}",
+  "narrow.stop-first": "**{name} : {odds}.** Ce qu’il faut pour une donnée : {evidence}",
   "narrow.not-group": "Ce peut aussi n’être aucun des {group} : {odds}.",
   "narrow.not-group-first": "**Ce peut n’être aucun des {group} :** {odds}.",
   "narrow.not-group-look": "Voir ceux que l’on prend pour eux",
