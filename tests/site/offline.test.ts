@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -75,22 +75,42 @@ describe("without a network", () => {
 describe("a newer edition", () => {
   it("is announced and not forced, and its pages take the place of the kept ones", async () => {
     const context = await browser.newContext();
+    const style = join(rendered.folder, "_astro/earlier.css");
+    writeFileSync(style, "p{color:inherit}");
+    writeOffline(rendered.folder, ["fr"], "1");
     const page = await visited(context, "species/red-tailed/");
     expect(await page.locator("#newer").isVisible()).toBe(false);
     const file = join(rendered.folder, "species/buff-tailed/index.html");
     const before = readFileSync(file, "utf8");
     try {
       writeFileSync(file, before.replace(/<h1>[^<]*/, "<h1>Changed account"));
+      rmSync(style);
       writeOffline(rendered.folder, ["fr"], "2");
       await page.goto(`${serving.address}species/red-tailed/`);
       await page.locator("#newer").waitFor({ state: "visible", timeout: 20_000 });
       await context.setOffline(true);
       await page.goto(`${serving.address}species/buff-tailed/`);
       expect(await heading(page)).toBe("Changed account");
+      // A page that was visited in the earlier edition still has its style.
+      expect(
+        await page.evaluate(async (url) => (await fetch(url)).text(), `${serving.address}_astro/earlier.css`),
+      ).toBe("p{color:inherit}");
     } finally {
       writeFileSync(file, before);
       writeOffline(rendered.folder, ["fr"], "1");
       await context.close();
     }
+  }, 60_000);
+});
+
+describe("clearing the device", () => {
+  it("removes what this atlas keeps, and leaves what other sites of the host keep", async () => {
+    const context = await browser.newContext();
+    const page = await visited(context, "offline/");
+    await page.evaluate(async () => void (await caches.open("core-1 /another/")));
+    await page.locator("#visited button").click();
+    await page.locator("#visited .cleared").filter({ hasText: /./ }).waitFor();
+    expect(await page.evaluate(() => caches.keys())).toEqual(["core-1 /another/"]);
+    await context.close();
   }, 60_000);
 });

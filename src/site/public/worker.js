@@ -3,12 +3,13 @@
  * kept is only ever the answer where the network gives none, but for files whose name changes with their content.
  * Which files each language keeps from its first visit on stands in its `offline.json`; pages are kept when visited.
  */
-const CORE = "core-1";
-const VISITED = "visited-1";
+const top = new URL(self.registration.scope);
+/** Other sites of the host, another atlas among them, keep theirs in the same place: the names say whose these are. */
+const CORE = `core-1 ${top.pathname}`;
+const VISITED = `visited-1 ${top.pathname}`;
 const MOST_VISITED = 400;
 /** How long a page may keep a reader waiting before the kept one is shown, in milliseconds. */
 const PATIENCE = 4000;
-const top = new URL(self.registration.scope);
 
 self.addEventListener("install", () => self.skipWaiting());
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
@@ -94,10 +95,18 @@ async function renew(folder, source) {
     await core.put(address, answer.redirected ? new Response(await answer.blob(), { headers: answer.headers }) : answer);
   }
   const now = new Set(list.files.map(([path]) => path));
-  for (const path of before.keys()) if (!now.has(path)) await core.delete(new URL(path, top).href);
+  for (const path of before.keys()) if (!now.has(path)) await drop(path, core);
   await core.put(new URL("offline.json", folder).href, new Response(JSON.stringify(list)));
   if (noted !== undefined && noted.edition !== list.edition) source?.postMessage({ newer: list.edition });
   source?.postMessage({ ready: list.files.length });
+}
+
+/** A style or script that is no longer listed still serves pages that were visited before: it is kept as long as these. */
+async function drop(path, core) {
+  const address = new URL(path, top);
+  const own = await core.match(address.href);
+  await core.delete(address.href);
+  if (own !== undefined && /(^|\/)_astro\//.test(path)) await store(address, own);
 }
 
 /** Keeps pages a reader chose, with the number that could be had. */

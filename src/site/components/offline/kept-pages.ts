@@ -9,7 +9,7 @@ async function start(section: HTMLElement): Promise<void> {
   section.hidden = false;
   await list(section);
   section.querySelector("button")?.addEventListener("click", async () => {
-    for (const name of await caches.keys()) await caches.delete(name);
+    for (const name of await ownCaches()) await caches.delete(name);
     await list(section);
     const said = section.querySelector(".cleared");
     if (said !== null) said.textContent = say("offline.cleared");
@@ -28,10 +28,16 @@ async function list(section: HTMLElement): Promise<void> {
   section.querySelector(".kept-none")?.toggleAttribute("hidden", pages.length > 0);
 }
 
+/** Names of the caches of this atlas: the host may hold others, which are not ours to list or clear. */
+async function ownCaches(): Promise<string[]> {
+  const top = document.documentElement.dataset["top"] ?? "/";
+  return (await caches.keys()).filter((name) => name.endsWith(` ${top}`));
+}
+
 /** Pages of this language in the caches, each once, by title. */
 async function visitedPages(top: string): Promise<{ href: string; title: string }[]> {
   const found = new Map<string, string>();
-  for (const name of await caches.keys()) {
+  for (const name of await ownCaches()) {
     const cache = await caches.open(name);
     for (const { url } of await cache.keys()) {
       const { pathname } = new URL(url);
