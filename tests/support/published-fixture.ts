@@ -14,6 +14,8 @@ import {
   IdentifyTruthFile,
   KnownTruthFile,
   PageFile,
+  RegionFile,
+  RegionsFile,
   SquareFile,
   SquaresFile,
   TaxonFile,
@@ -28,6 +30,7 @@ import { IDENTIFY_TRUTH } from "./published/identify-truth.ts";
 import { KNOWN_TRUTH } from "./published/known-truth.ts";
 import { writeNeighbourhoods } from "./published/neighbourhoods.ts";
 import { stream } from "./published/numbers.ts";
+import { regionFile, regionsFile } from "./published/regions.ts";
 import type { FixtureShape } from "./published/shape.ts";
 
 export type { FixtureShape };
@@ -81,6 +84,11 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
         taxa.map(({ file }) => file),
       ),
     );
+  if (shape.regions === true) {
+    const region = regionFile(hectads, files);
+    write("regions.json", RegionsFile, regionsFile(region));
+    write(`regions/${region.slug}.json`, RegionFile, region);
+  }
   write("identify-truth.json", IdentifyTruthFile, IDENTIFY_TRUTH);
   writeNeighbourhoods(write, taxa, hectads);
   write("known-truth.json", KnownTruthFile, KNOWN_TRUTH);

@@ -79,6 +79,17 @@ export function showMarks(html: string): string {
   return html.replace(TAGS_AND_MARKS, shown);
 }
 
+const MARKED_ITEM = new RegExp(`^(${BEGIN}[A-Za-z0-9-]+${OF})<li>([\\s\\S]*)</li>${END}$`);
+
+/**
+ * An item of a list with the marks within it, where they stood round it: nothing but items may stand in a list.
+ *
+ * @example marksInItem(markEnglish("<li>a</li>")) // `<li>${markEnglish("a")}</li>`
+ */
+export function marksInItem(html: string): string {
+  return html.replace(MARKED_ITEM, `<li>$1$2${END}</li>`);
+}
+
 /** Length of the marks a text begins with, for what is done to its first letter. @example marksBefore("Season") // 0 */
 export function marksBefore(text: string): number {
   return text.startsWith(BEGIN) ? (text.match(/^(?:\uE000[A-Za-z0-9-]+\uE002)+/)?.[0].length ?? 0) : 0;

@@ -14,6 +14,8 @@ export interface FixtureShape {
   readonly bare?: boolean;
   /** Further languages of the site. */
   readonly languages?: readonly string[];
+  /** With a region that all squares lie in. */
+  readonly regions?: boolean;
   /** Folder of base map files to copy. */
   readonly basemap?: string;
 }

@@ -1,5 +1,6 @@
 import type { AtlasFile } from "../../../publishing/contracts.ts";
 import { ENGLISH, type Key } from "../../words/catalogue.ts";
+import { marksInItem } from "../../words/fallback.ts";
 import type { Tags } from "../../words/message.ts";
 import { escapeHtml, say } from "../../words/say.ts";
 import { inWords } from "../text/numbers.ts";
@@ -30,7 +31,7 @@ export function statementHtml({ key, values }: Statement): string {
     return [name, typeof value === "string" ? escapeHtml(value) : statementHtml(value)] as const;
   });
   const words = typeof values["n"] === "number" ? { words: capital(inWords(values["n"])) } : {};
-  return say(key, { ...words, ...Object.fromEntries(said) }, TAGS).trim();
+  return marksInItem(say(key, { ...words, ...Object.fromEntries(said) }, TAGS).trim());
 }
 
 function isKey(key: string): key is Key {

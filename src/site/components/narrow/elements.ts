@@ -27,7 +27,12 @@ export function copyOf(id: string): Node[] {
   return template instanceof HTMLTemplateElement ? [template.content.cloneNode(true)] : [];
 }
 
+/** The id of a state's template: one word, as an id must be. @example swatchId("a few black hairs") // "swatch-a_few_black_hairs" */
+export function swatchId(state: string): string {
+  return `swatch-${state.replaceAll(/\s/g, "_")}`;
+}
+
 /** The swatch of a state: a copy of the one beside the answer of that state in the form. */
 export function swatchOf(state: string): Node[] {
-  return copyOf(`swatch-${state}`);
+  return copyOf(swatchId(state));
 }
