@@ -35,6 +35,8 @@ export async function pageSpeed(browser: Browser, address: string): Promise<Page
   await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWDOWN });
   await page.addInitScript(WATCH);
   await page.goto(address, { waitUntil: "networkidle" });
+  // The browser tells of a paint when it is idle, which a slowed one is late.
+  await page.waitForTimeout(1_000);
   const { paint, shift } = await page.evaluate(
     () => (globalThis as unknown as { measured: { paint: number; shift: number } }).measured,
   );
