@@ -50,6 +50,16 @@ describe("a built site", () => {
       expect(names).toContain(`${name}.html`);
     }
   });
+  it("warns where it sends people out: of nests, of land, and that not finding is no absence", () => {
+    for (const name of ["in-season", "take-part", "take-part/start", "squares/wanted", "squares/nz27"]) {
+      const cautions = page(two, `${name}/index.html`).match(/<p class="caution.*?<\/p>/gs) ?? [];
+      const said = cautions.map(visibleText).join(" ");
+      expect(said, name).toMatch(/nests/i);
+      expect(said, name).toMatch(/ask /i);
+    }
+    for (const name of ["in-season", "take-part/start", "squares/wanted"])
+      expect(visibleText(page(two, `${name}/index.html`)), name).toMatch(/no absence|not an absence/);
+  });
   it("has no dead link, under a sub-path and at the top", () => {
     expect(deadLinks(two.folder, BASE, two.published)).toEqual([]);
     expect(deadLinks(bare.folder, "/", bare.published)).toEqual([]);
