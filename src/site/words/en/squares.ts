@@ -9,7 +9,7 @@ export default {
   "squares.choose": "Choose its square of 100 km, then the figures.",
   "squares.wanted": "<a>Squares that want a visit</a>: where a day out would add most.",
   "squares.of-grid": "{squares, plural, one {# square} other {# squares}} of the {grid}.",
-  "squares.blocks": "Squares of 100 km",
+  "squares.blocks": "Squares of 100 km: {territory}",
   "squares.about-one": "{many} recorded in the 10 km square {square}.",
   "squares.running": "10 km square",
   "squares.centre": "Centre",
