@@ -4,6 +4,7 @@ import { showMarks } from "../../words/fallback.ts";
 import type { IdentifyTaxon } from "../identify/identify-taxa.ts";
 import { pageFacts, wordingInBrowser } from "../tell-apart/browser-wording.ts";
 import { judgementSaid, type Known, lookAlikeOf, reasonHtml } from "./explanation.ts";
+import { partsWithin } from "./parts-within.ts";
 import { forgetCourse, keepCourse, readCourse } from "./progress.ts";
 import { choiceFields, questionFacts, questionFigure } from "./question-html.ts";
 import { judged, type Question, questionsOf } from "./questions.ts";
@@ -27,6 +28,7 @@ async function start(page: HTMLElement): Promise<void> {
   }
   const known: Known = { all, castes: facts.castes, wording: wordingInBrowser(facts, says) };
   const questions = new Map(questionsOf(all, facts.castes).map((question) => [question.id, question]));
+  const within = partsWithin(all);
   const ids = [...questions.keys()];
   let course = readCourse(localStorage, () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1);
   let question: Question | undefined;
@@ -43,7 +45,7 @@ async function start(page: HTMLElement): Promise<void> {
     html(part("figure"), questionFigure(question, known.wording));
     html(
       part("facts"),
-      questionFacts(question, known.wording)
+      questionFacts(question, within, known.wording)
         .map((line) => `<li>${line}</li>`)
         .join(""),
     );

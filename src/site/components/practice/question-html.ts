@@ -18,14 +18,22 @@ export function questionFigure({ taxon, caste }: Question, wording: Wording): st
   return wholeBody(taxon, caste, "", text);
 }
 
-/** What is shown beside the drawing, as lines of HTML: castes, length, and what the drawing does not hold. */
-export function questionFacts({ taxon, caste, castes }: Question, wording: Wording): string[] {
+/**
+ * What is shown beside the drawing, as lines of HTML: castes, length, and what the drawing does not hold.
+ *
+ * @param within from `partsWithin`: parts that may be said
+ */
+export function questionFacts(
+  { taxon, caste, castes }: Question,
+  within: ReadonlySet<string>,
+  wording: Wording,
+): string[] {
   const { says, labels } = wording;
   const drawn = drawnParts([taxon]);
   const who = castes.map((id) => lowered(labels.get(id) ?? id));
   const size = taxon.sizes.find((each) => each.caste === caste || each.caste === "");
   const facts = partsOf(taxon).flatMap((part) => {
-    const said = drawn.has(part) ? undefined : shownOf(taxon, part, caste);
+    const said = drawn.has(part) || !within.has(part) ? undefined : shownOf(taxon, part, caste);
     return said === undefined || said.rows.every(({ reliability }) => reliability === "misleads")
       ? []
       : [fact(part, said.state.words, wording)];
