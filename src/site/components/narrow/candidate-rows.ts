@@ -1,4 +1,5 @@
 /** The list of candidates: body, name, odds, reasons. */
+import { bodyId } from "./body-id.ts";
 import { copyOf, made } from "./elements.ts";
 import { oneIn, tenthsOf } from "./odds.ts";
 import type { Candidate } from "./outcome.ts";
@@ -28,8 +29,8 @@ const SIGNS: Readonly<Record<Stand, string>> = {
 /** The row of one candidate. */
 export function candidateRow(candidate: Candidate, context: RowContext): HTMLLIElement {
   const { speech, reasons, first, addresses } = context;
-  const { taxon, caste, chance } = candidate;
-  const row = made("li", {}, ...bodyOf(taxon.slug, caste));
+  const { taxon, chance } = candidate;
+  const row = made("li", {}, ...bodyOf(candidate));
   const text = made("div", {}, headOf(candidate, context), oddsOf(chance, speech));
   text.append(made("ul", {}, ...reasons(candidate).map((reason) => reasonItem(reason, speech))));
   if (first !== undefined && first.taxon !== taxon)
@@ -116,7 +117,13 @@ function seasonOf(slug: string, third: number | undefined): HTMLElement {
   return season;
 }
 
-function bodyOf(slug: string, caste: string): Node[] {
-  const own = copyOf(`body-${slug}-${caste}`);
-  return [made("div", { class: "portrait" }, ...(own.length > 0 ? own : copyOf(`body-${slug}-`)))];
+/** The body in the caste and form the chance mostly comes from, or the nearest that is drawn. */
+function bodyOf({ taxon: { slug }, caste, form }: Candidate): Node[] {
+  const drawings = [
+    [caste, form],
+    [caste, ""],
+    ["", form],
+    ["", ""],
+  ].map(([ofCaste = "", ofForm = ""]) => copyOf(bodyId(slug, ofCaste, ofForm)));
+  return [made("div", { class: "portrait" }, ...(drawings.find((nodes) => nodes.length > 0) ?? []))];
 }

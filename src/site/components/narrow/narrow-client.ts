@@ -10,6 +10,7 @@ import { pageData } from "./page-data.ts";
 import { askPlace } from "./place-field.ts";
 import { blockNameOf } from "./places.ts";
 import { showResult } from "./show-result.ts";
+import { showTold } from "./show-told.ts";
 
 const form = document.querySelector<HTMLFormElement>("form.known");
 if (form !== null) void start(form);
@@ -40,7 +41,10 @@ async function start(form: HTMLFormElement): Promise<void> {
   let around: AroundSquare | undefined;
   let known: Known = first(form);
 
-  const show = () => showResult({ helper, known, around, everywhere: frequenciesOf(index), page, speech, choose });
+  const show = () => {
+    showTold(form, known, speech);
+    showResult({ helper, known, around, everywhere: frequenciesOf(index), page, speech, choose });
+  };
   const become = async (next: Known, { write = true } = {}) => {
     const moved = next.square !== known.square || around === undefined;
     known = next;

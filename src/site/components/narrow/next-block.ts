@@ -29,6 +29,7 @@ export function showNext(
     return;
   }
   const part = partName(next.question.id, say);
+  const segment = Number(/^[TS](\d+)$/.exec(part)?.[1] ?? 0);
   const answer = (state: string, words: string) => {
     const label = `${rowName(next.question.id, say)}: ${words}`;
     const button = made("button", { type: "button", "aria-label": label }, ...swatchOf(state), words);
@@ -36,11 +37,7 @@ export function showNext(
     return button;
   };
   block.replaceChildren(
-    made(
-      "h3",
-      { class: "say" },
-      ...marked(say("narrow.next", { part, segment: Number(/^[TS](\d+)$/.exec(part)?.[1] ?? 0) })),
-    ),
+    made("h3", { class: "say" }, ...marked(say("narrow.next", { part, segment }))),
     made(
       "ul",
       {},
@@ -54,7 +51,7 @@ export function showNext(
       ),
       made("li", {}, answer(UNSEEN, say("narrow.unseen"))),
     ),
-    ...cautions(next, part, speech).map((text) => made("p", { class: "note" }, text)),
+    ...cautions(next, { part, segment }, speech).map((text) => made("p", { class: "note" }, text)),
   );
 }
 
@@ -69,7 +66,7 @@ function meaningWords({ taxa }: Meaning, speech: Speech): string {
   });
 }
 
-function cautions({ failsFor, evidence }: NextLook, part: string, speech: Speech): string[] {
+function cautions({ failsFor, evidence }: NextLook, look: { part: string; segment: number }, speech: Speech): string[] {
   const { say } = speech;
   return [
     failsFor.length === 0
@@ -80,6 +77,6 @@ function cautions({ failsFor, evidence }: NextLook, part: string, speech: Speech
             speech,
           ),
         }),
-    evidence === "photograph" || evidence === "specimen" ? say(`narrow.next-${evidence}`, { part }) : "",
+    evidence === "photograph" || evidence === "specimen" ? say(`narrow.next-${evidence}`, look) : "",
   ].filter(Boolean);
 }

@@ -7,6 +7,7 @@ import { atlas, squares } from "../../published.ts";
 import type { IdentifyTaxon } from "../identify/identify-taxa.ts";
 import { miniBody } from "../tell-apart/body-html.ts";
 import { small } from "../text/words.ts";
+import { bodyId } from "./body-id.ts";
 import type { MapGrid } from "./map-grids.ts";
 import type { PageData } from "./page-data.ts";
 
@@ -55,9 +56,11 @@ export function pageDataOf(example: string): PageData {
   };
 }
 
-/** Small bodies of a taxon for the script to copy: one for each caste that has one, by its id. */
+/** Small bodies of a taxon for the script to copy: one for each caste and form that has one, by its id. */
 export function bodiesOf(taxon: IdentifyTaxon): { id: string; html: string }[] {
+  const forms = new Set(["", ...taxon.characters.map(({ form }) => form)]);
   return (taxon.castes.length === 0 ? [""] : taxon.castes)
-    .map((caste) => ({ id: `body-${taxon.slug}-${caste}`, html: miniBody(taxon, caste, "") }))
+    .flatMap((caste) => [...forms].map((form) => ({ caste, form })))
+    .map(({ caste, form }) => ({ id: bodyId(taxon.slug, caste, form), html: miniBody(taxon, caste, form) }))
     .filter(({ html }) => html !== "");
 }

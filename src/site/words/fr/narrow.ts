@@ -37,6 +37,7 @@ export default {
   "narrow.caste": "Sexe ou caste",
   "narrow.unknown": "inconnu",
   "narrow.unseen": "pas vu",
+  "narrow.untold": "pas dit",
   "narrow.more": "{n, plural, one {Une autre chose à dire} other {# autres choses à dire}}",
   "narrow.clear": "Recommencer",
   "narrow.link": "L’adresse de cette page contient ce que vous avez dit. Rien n’est envoyé.",
