@@ -114,6 +114,7 @@ export function atlasFile(
       { section: "coverage", key: "methods.coverage-rule", values: { least: 5, more: 10, group: "bumblebees" } },
       ...changeStatements(rulesOf(two ? 2 : 1), KNOWN_TRUTH.claims),
       { section: "season", key: "methods.season-interval", values: {} },
+      { section: "expected-species", key: "methods.expected-what", values: {} },
       { section: "range", key: "methods.range-occupancy", values: {} },
       { section: "habitats-and-flowers", key: "methods.use-interval", values: {} },
     ],

@@ -6,6 +6,8 @@ export default {
   "large-map.back": "Back to the account",
   "large-map.lead":
     "One region or the whole, two periods compared or one alone. It works without scripts, and prints what is chosen.",
+  "large-map.lead-periods":
+    "One region or the whole, one period or every date. It works without scripts, and prints what is chosen.",
   "large-map.where": "Region",
   "large-map.when": "Period",
   "large-map.compared": "{earlier} and {later} compared",
@@ -30,6 +32,7 @@ export default {
   "large-map.table": "The map as a table",
   "large-map.table-caption":
     "Squares of 10 km by region: of the two periods compared, of each period, and of every date.",
+  "large-map.table-caption-periods": "Squares of 10 km by region: of each period, and of every date.",
   "large-map.region": "Region",
   "large-map.both": "Found in both",
   "large-map.new": "Newly found",

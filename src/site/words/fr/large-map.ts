@@ -9,6 +9,8 @@ export default {
   "large-map.back": "Retour à la fiche",
   "large-map.lead":
     "Une région ou l’ensemble, deux périodes comparées ou une seule. La page marche sans script et imprime ce qui est choisi.",
+  "large-map.lead-periods":
+    "Une région ou l’ensemble, une période ou toutes dates. La page marche sans script et imprime ce qui est choisi.",
   "large-map.where": "Région",
   "large-map.when": "Période",
   "large-map.compared": "{earlier} et {later} comparées",
@@ -33,6 +35,7 @@ export default {
   "large-map.table": "La carte en tableau",
   "large-map.table-caption":
     "Carrés de 10 km par région : des deux périodes comparées, de chaque période et de toutes dates.",
+  "large-map.table-caption-periods": "Carrés de 10 km par région : de chaque période et de toutes dates.",
   "large-map.region": "Région",
   "large-map.both": "Trouvée aux deux périodes",
   "large-map.new": "Nouvellement trouvée",
