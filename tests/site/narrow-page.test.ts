@@ -56,6 +56,23 @@ describe("Narrow it down", () => {
     await page.close();
   }, 60_000);
 
+  it("folds on a phone to a line a question with what was told, and keeps its sentence in view", async () => {
+    const page = await open("#where=NZ16&when=2026-06-12&tail=red", { width: 360 });
+    const told = (name: string) => page.locator(`[data-told="${name}"]`).textContent();
+    expect([await told("where"), await told("when"), await told("state-tail"), await told("caste")]).toEqual([
+      "NZ16",
+      "12 June 2026",
+      "red",
+      "not told",
+    ]);
+    expect(await page.locator('input[name="when"]').isVisible()).toBe(false);
+    await page.locator("details.asked > summary").nth(1).click();
+    expect(await page.locator('input[name="when"]').isVisible()).toBe(true);
+    const box = await page.locator("#narrow-say").boundingBox();
+    expect(box === null ? Number.POSITIVE_INFINITY : box.y + box.height).toBeLessThanOrEqual(900);
+    await page.close();
+  }, 60_000);
+
   it("is worked by keyboard alone, writes the address, and hides no candidate", async () => {
     const page = await open("#when=2026-06-12");
     await page.focus("#where");
