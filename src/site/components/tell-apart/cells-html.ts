@@ -20,7 +20,7 @@ export function rowHtml(row: Row, wording: Wording, before = ""): string {
     ];
     const inside =
       told === undefined
-        ? `<span class="unseen">${wording.says("apart.not-described")}</span>`
+        ? `<span class="unseen">${wording.says("apart.not-described")}</span>${row.drawn ? "" : '<span aria-hidden="true">–</span>'}`
         : stateCell(told.state, row.drawn, wording);
     return `<td${classes.length === 0 ? "" : ` class="${classes.join(" ")}"`}>${inside}</td>`;
   });

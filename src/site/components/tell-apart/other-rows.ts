@@ -8,7 +8,7 @@ import { recordsOf, seasonOf } from "./season-html.ts";
 export function otherRows({ columns }: Comparison, wording: Wording, before: string): string {
   const { says, tag } = wording;
   const largest = Math.max(0, ...columns.flatMap((column) => sizesOf(column).map(({ mm }) => mm[1])));
-  const rows: [name: string, cells: string[]][] = [
+  const rows: [name: string, cells: string[], long?: "long"][] = [
     [says("apart.size"), columns.map((column) => sizeCell(column, largest, wording))],
     [says("apart.season"), columns.map((column) => seasonCell(column, tag))],
     [
@@ -16,17 +16,19 @@ export function otherRows({ columns }: Comparison, wording: Wording, before: str
       columns.map(({ taxon }) =>
         taxon.habitats.length === 0 ? "" : schemeText(listed(taxon.habitats.map(lowered), wording), wording),
       ),
+      "long",
     ],
     [
       says("apart.needs"),
       columns.map(({ taxon }) => (taxon.outside ? says("apart.no-record") : schemeText(taxon.evidence, wording))),
+      "long",
     ],
   ];
   return rows
     .filter(([, cells]) => cells.some(Boolean))
     .map(
-      ([name, cells]) =>
-        `<tr class="hint">${before}<th scope="row">${name}</th>${cells.map((cell) => `<td>${cell || "–"}</td>`).join("")}</tr>`,
+      ([name, cells, long]) =>
+        `<tr class="hint${long === undefined ? "" : ` ${long}`}">${before}<th scope="row">${name}</th>${cells.map((cell, index) => `<td${long === undefined ? "" : ` data-of="${escapeHtml(columns[index]?.taxon.short ?? "")}"`}>${cell || "–"}</td>`).join("")}</tr>`,
     )
     .join("");
 }
