@@ -23,9 +23,10 @@ export default {
   "take-part.nothing":
     "Nothing a beginner could settle was recorded often enough in this month. Record what you see, with a photograph, and name the group if the species is not sure.",
   "take-part.whom": "{castes} of {name}",
-  "take-part.settle-sight": "{castes, select, none {Look at} other {{castes}: look at}} the **{part}**: {state}.",
+  "take-part.settle-sight":
+    "{castes, select, none {Look at} other {{castes}: look at}} {segment, select, yes {} other {the }}**{part}**: {state}.",
   "take-part.settle-photograph":
-    "{castes, select, none {Photograph} other {{castes}: photograph}} the **{part}**: {state}.",
+    "{castes, select, none {Photograph} other {{castes}: photograph}} {segment, select, yes {} other {the }}**{part}**: {state}.",
   "take-part.segments": "T1 to T6 are the segments of the abdomen, counted from the waist.",
   "take-part.photograph": "Photograph the parts that decide",
   "take-part.photograph-say":
