@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { helperOf, weigh } from "../../src/site/components/narrow/narrow.ts";
+import { outcomeOf } from "../../src/site/components/narrow/outcome.ts";
+import { questionsOf } from "../../src/site/components/practice/questions.ts";
 import { comparisonOf } from "../../src/site/components/tell-apart/comparison.ts";
 import { confusedPairs, preparedComparisons } from "../../src/site/components/tell-apart/prepared.ts";
 import { viewsOf } from "../../src/site/components/tell-apart/views.ts";
@@ -46,6 +49,30 @@ describe("look-alikes of the demonstration", () => {
     expect(worker?.verdicts[0]).toMatchObject({ settling: [], aggregate: { slug: "bombus-terrestris-lucorum" } });
     expect(male?.verdicts[0]?.settling).toEqual(["face"]);
     expect(views(["bombus-lapidarius", "bombus-ruderarius"])[0]?.verdicts[0]?.settling).toEqual(["hind-leg"]);
+  });
+  it("leave to the antenna, and to no drawing, what settles males of two cuckoos", () => {
+    const [, male] = views(["bombus-vestalis", "bombus-bohemicus"]);
+    expect(male?.verdicts[0]?.settling).toEqual(["antenna"]);
+    const asked = questionsOf(all, castes).map(({ id }) => id);
+    expect(asked).toContain("bombus-vestalis:female");
+    expect(asked.filter((id) => /(vestalis|bohemicus):male/.test(id))).toEqual([]);
+  });
+  it("come to their group where a white-tailed worker is told with either shade of yellow", () => {
+    const helper = helperOf(all.map((taxon) => ({ ...taxon, season: [], seasons: [] })));
+    const everywhere = new Map(all.map(({ slug }) => [slug, 0.2]));
+    for (const shade of ["yellow", "lemon"]) {
+      const states = new Map([
+        ["tail", "white"],
+        ["collar", shade],
+        ["T2", shade],
+      ]);
+      const told = weigh(
+        helper,
+        { frequencies: { everywhere, visits: 1000 }, visits: [] },
+        { caste: "worker", states },
+      );
+      expect(outcomeOf(helper, told).group?.taxon.slug).toBe("bombus-terrestris-lucorum");
+    }
   });
   it("show of the bumblebee hoverfly the form that is like the bee beside it", () => {
     const form = (slug: string) => views([slug, "volucella-bombylans"])[0]?.columns[1]?.form;

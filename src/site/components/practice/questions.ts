@@ -37,7 +37,8 @@ export function questionsOf(all: readonly IdentifyTaxon[], castes: readonly Cast
     .flatMap((taxon) =>
       viewsOf([taxon], castes).flatMap(({ castes: [alike = []] }) => ofCastes(taxon, alike, all, castes)),
     )
-    .filter(({ taxon, caste, choices }) => choices.length > 1 && canBeDrawn(taxon, caste));
+    .filter(({ taxon, caste, choices }) => choices.length > 1 && canBeDrawn(taxon, caste))
+    .filter(({ taxon, caste }) => !all.some((other) => takesSpecimen(taxon, caste, other, all, castes)));
 }
 
 /** One question of castes that look alike, or one for each answer: a queen may be told by what tells no worker. */
@@ -102,6 +103,27 @@ export function parted(
     hinted = true;
   }
   return hinted ? "hinted" : "same";
+}
+
+/**
+ * Whether what settles a taxon against another takes a specimen, and no aggregate holds both: then no drawing can be named,
+ * and none is asked of.
+ */
+function takesSpecimen(
+  taxon: IdentifyTaxon,
+  caste: string,
+  other: IdentifyTaxon,
+  all: readonly IdentifyTaxon[],
+  castes: readonly Caste[],
+): boolean {
+  if (other === taxon || sharedAggregate(taxon, other, all) !== undefined) return false;
+  if (parted(taxon, caste, other, castes) === "settled") return false;
+  const beside = besideCaste(taxon, caste, other, castes) ?? "";
+  const isHidden = (said: Told | undefined) =>
+    said?.rows.some(({ reliability, evidence }) => reliability === "settles" && evidence === "specimen") === true;
+  return partsOf(taxon).some(
+    (part) => isHidden(told(taxon, part, caste, "")) && isHidden(told(other, part, beside, "")),
+  );
 }
 
 /** The taxon, or the widest of the aggregates it shares with something that is not settled against it. */
