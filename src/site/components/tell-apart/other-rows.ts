@@ -4,33 +4,55 @@ import { escapeHtml, lowered } from "./html.ts";
 import { schemeText } from "./scheme-text.ts";
 import { recordsOf, seasonOf } from "./season-html.ts";
 
+/** A row of what is known beside the look: its name, and a cell a column; empty where nothing is known. */
+interface OtherRow {
+  readonly name: string;
+  readonly cells: readonly string[];
+  /** Sentences, for which a column of a phone is too narrow. */
+  readonly long?: true;
+}
+
 /** Rows of what is known beside the look: size, season, habitat, what a record needs. They are hints and carry no bar. */
-export function otherRows({ columns }: Comparison, wording: Wording, before: string): string {
+export function otherRows(comparison: Comparison, wording: Wording, before: string): string {
+  return rowsOf(comparison, wording)
+    .map(({ name, cells, long }) => {
+      const values = cells.map((cell) => `<td>${cell || "–"}</td>`).join("");
+      return `<tr class="hint${long ? " long" : ""}">${before}<th scope="row">${name}</th>${values}</tr>`;
+    })
+    .join("");
+}
+
+/** The rows of sentences once more as a list; a phone shows it in their place where three or four are compared. */
+export function longValues(comparison: Comparison, wording: Wording): string {
+  const items = rowsOf(comparison, wording)
+    .filter(({ long }) => long)
+    .map(({ name, cells }) => {
+      const values = comparison.columns.map(({ taxon }, index) =>
+        cells[index] ? `<dd><b>${escapeHtml(taxon.short)}</b> ${cells[index]}</dd>` : "",
+      );
+      return `<div><dt>${name}</dt>${values.join("")}</div>`;
+    });
+  return items.length === 0 ? "" : `<dl class="long-values">${items.join("")}</dl>`;
+}
+
+function rowsOf({ columns }: Comparison, wording: Wording): OtherRow[] {
   const { says, tag } = wording;
   const largest = Math.max(0, ...columns.flatMap((column) => sizesOf(column).map(({ mm }) => mm[1])));
-  const rows: [name: string, cells: string[], long?: "long"][] = [
-    [says("apart.size"), columns.map((column) => sizeCell(column, largest, wording))],
-    [says("apart.season"), columns.map((column) => seasonCell(column, tag))],
-    [
-      says("apart.habitat"),
-      columns.map(({ taxon }) =>
-        taxon.habitats.length === 0 ? "" : schemeText(listed(taxon.habitats.map(lowered), wording), wording),
-      ),
-      "long",
-    ],
-    [
-      says("apart.needs"),
-      columns.map(({ taxon }) => (taxon.outside ? says("apart.no-record") : schemeText(taxon.evidence, wording))),
-      "long",
-    ],
+  const rows: OtherRow[] = [
+    { name: says("apart.size"), cells: columns.map((column) => sizeCell(column, largest, wording)) },
+    { name: says("apart.season"), cells: columns.map((column) => seasonCell(column, tag)) },
+    { name: says("apart.habitat"), cells: columns.map((column) => habitatCell(column, wording)), long: true },
+    { name: says("apart.needs"), cells: columns.map((column) => needsCell(column, wording)), long: true },
   ];
-  return rows
-    .filter(([, cells]) => cells.some(Boolean))
-    .map(
-      ([name, cells, long]) =>
-        `<tr class="hint${long === undefined ? "" : ` ${long}`}">${before}<th scope="row">${name}</th>${cells.map((cell, index) => `<td${long === undefined ? "" : ` data-of="${escapeHtml(columns[index]?.taxon.short ?? "")}"`}>${cell || "–"}</td>`).join("")}</tr>`,
-    )
-    .join("");
+  return rows.filter(({ cells }) => cells.some(Boolean));
+}
+
+function habitatCell({ taxon: { habitats } }: Column, wording: Wording): string {
+  return habitats.length === 0 ? "" : schemeText(listed(habitats.map(lowered), wording), wording);
+}
+
+function needsCell({ taxon }: Column, wording: Wording): string {
+  return taxon.outside ? wording.says("apart.no-record") : schemeText(taxon.evidence, wording);
 }
 
 /** Sizes of the castes that are compared; those of all where a taxon tells none apart. */

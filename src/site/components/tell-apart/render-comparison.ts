@@ -3,7 +3,7 @@ import { rowHtml } from "./cells-html.ts";
 import type { Comparison, Row } from "./comparison.ts";
 import { headSentence, listed, type Wording } from "./comparison-words.ts";
 import { escapeHtml, lowered } from "./html.ts";
-import { otherRows } from "./other-rows.ts";
+import { longValues, otherRows } from "./other-rows.ts";
 import { reasonLists } from "./reason-lists.ts";
 import { type Caste, castesIn, type View } from "./views.ts";
 
@@ -24,7 +24,7 @@ export function renderView(comparison: Comparison, { views, castes }: Around, wo
   const { view } = comparison;
   return `<div class="view" id="${view.id}">${switcher(view, views, castes, wording)}
 <p class="say">${headSentence(comparison, wording)}</p>
-<div class="sheet of-${comparison.columns.length}">${comparisonTable(comparison, wording)}
+<div class="sheet of-${comparison.columns.length}"><div>${comparisonTable(comparison, wording)}${comparison.columns.length > 2 ? longValues(comparison, wording) : ""}</div>
 <div class="why">${reasonLists(comparison, wording)}</div></div></div>`;
 }
 
