@@ -1,11 +1,14 @@
 import { defineMiddleware } from "astro:middleware";
 import { hasMarks, showMarks, withoutMarks } from "./words/fallback.ts";
 
+/** Types that are text; the type of a workbook has "xml" in its name and is not. */
+const IS_TEXT = /^text\/|^[\w.-]+\/(?:[\w.-]+\+)?(?:json|xml|javascript)(?:$|[;\s])/;
+
 /** Marks of words of another language become elements when a page is whole, and go from every other text. */
 export const onRequest = defineMiddleware(async (_, next) => {
   const response = await next();
   const type = response.headers.get("Content-Type") ?? "";
-  if (!/^text\/|json|xml|javascript/.test(type)) return response;
+  if (!IS_TEXT.test(type)) return response;
   const text = await response.text();
   if (!hasMarks(text)) return new Response(text, response);
   return new Response(type.startsWith("text/html") ? showMarks(text) : withoutMarks(text), response);

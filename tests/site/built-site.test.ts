@@ -1,4 +1,6 @@
+import { readFileSync } from "node:fs";
 import path from "node:path";
+import { readXlsx } from "hucre/xlsx";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type BuiltPage, builtPages, deadLinks, visibleText } from "../support/built-pages.ts";
 import type { FixtureShape } from "../support/published-fixture.ts";
@@ -59,6 +61,10 @@ describe("a built site", () => {
     }
     for (const name of ["in-season", "take-part/start", "squares/wanted"])
       expect(visibleText(page(two, `${name}/index.html`)), name).toMatch(/no absence|not an absence/);
+  });
+  it("offers an entry sheet that a spreadsheet program can open", async () => {
+    const [records] = (await readXlsx(readFileSync(path.join(two.folder, "entry-sheet.xlsx")))).sheets;
+    expect(records?.rows[0]).toContain("scientificName");
   });
   it("has no dead link, under a sub-path and at the top", () => {
     expect(deadLinks(two.folder, BASE, two.published)).toEqual([]);
