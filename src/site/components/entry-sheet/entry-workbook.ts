@@ -8,6 +8,8 @@ const ROWS = 1000;
 const EVIDENCE = ["sight", "photograph", "specimen"];
 const DATUM = ["WGS84"];
 const FORMATS: Partial<Record<SheetColumn["kind"], string>> = { date: "yyyy-mm-dd", whole: "0" };
+/** Longest list that may stand in a rule itself: spreadsheet programs call a workbook with a longer one damaged. */
+const LONGEST_LIST = 255;
 /** Longest message of a cell that spreadsheet programs show. */
 const LONGEST_MESSAGE = 255;
 
@@ -51,14 +53,18 @@ function validation(column: SheetColumn, letter: string, content: SheetContent):
     inputTitle: column.term,
     inputMessage: words.holds[column.term].slice(0, LONGEST_MESSAGE),
   };
-  const list = (values: readonly string[]): DataValidation => ({
-    ...said,
-    type: "list",
-    values: [...values],
-    showErrorMessage: true,
-    errorStyle: "information",
-    errorMessage: words.otherValue,
-  });
+  const free: DataValidation = { ...said, type: "custom", formula1: "TRUE" };
+  const list = (values: readonly string[]): DataValidation =>
+    values.length === 0 || values.join(",").length > LONGEST_LIST
+      ? free
+      : {
+          ...said,
+          type: "list",
+          values: [...values],
+          showErrorMessage: true,
+          errorStyle: "information",
+          errorMessage: words.otherValue,
+        };
   switch (column.term) {
     case "scientificName":
       return {
@@ -76,9 +82,9 @@ function validation(column: SheetColumn, letter: string, content: SheetContent):
     case "geodeticDatum":
       return list(DATUM);
     case "partSeen":
-      return parts.length === 0 ? { ...said, type: "custom", formula1: "TRUE" } : list(parts);
+      return list(parts);
     default:
-      return column.kind === "whole" ? wholeNumber(said, words.whole) : { ...said, type: "custom", formula1: "TRUE" };
+      return column.kind === "whole" ? wholeNumber(said, words.whole) : free;
   }
 }
 

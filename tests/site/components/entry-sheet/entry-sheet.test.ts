@@ -153,3 +153,12 @@ describe("the entry sheet", () => {
     expect(entrySheetText([], "en-GB")).not.toContain("caste");
   });
 });
+
+// Excel's limit on a list that stands in the rule itself is 255 signs.
+it("offers no list longer than a spreadsheet program opens", async () => {
+  const parts = Array.from({ length: 40 }, (_, n) => `part-number-${n}`);
+  const { sheets } = await readXlsx(await entryWorkbook({ ...CONTENT, parts }));
+  const lists = (sheets[0]?.dataValidations ?? []).map(({ values }) => (values ?? []).join(","));
+  expect(lists).toContain("queen,worker,male");
+  expect(Math.max(...lists.map(({ length }) => length))).toBeLessThanOrEqual(255);
+});
