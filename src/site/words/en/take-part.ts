@@ -21,7 +21,7 @@ export default {
   "take-part.by-region-note": "Invented regions of a demonstration tell nothing about real ones.",
   "take-part.all-months": "Every month with the marks that settle",
   "take-part.nothing":
-    "Nothing a beginner could settle was recorded often enough in this month. Record what you see, with a photograph, and name the group if the species is not sure.",
+    "Nothing a beginner could settle was recorded often enough then. Record what you see, with a photograph, and name the group if the species is not sure.",
   "take-part.whom": "{castes} of {name}",
   "take-part.settle-sight":
     "{castes, select, none {Look at} other {{castes}: look at}} {segment, select, yes {} other {the }}**{part}**: {state}.",

@@ -23,7 +23,7 @@ export default {
   "take-part.by-region-note": "Les régions inventées d’une démonstration n’apprennent rien sur les vraies.",
   "take-part.all-months": "Tous les mois, avec les caractères qui décident",
   "take-part.nothing":
-    "Rien qu’un débutant puisse déterminer n’a été noté assez souvent ce mois-là. Notez ce que vous voyez, avec une photographie, et nommez le groupe si l’espèce n’est pas sûre.",
+    "Rien qu’un débutant puisse déterminer n’a été noté assez souvent à cette période. Notez ce que vous voyez, avec une photographie, et nommez le groupe si l’espèce n’est pas sûre.",
   "take-part.whom": "{name} ({castes})",
   "take-part.settle-sight": "{castes, select, none {À vue} other {{castes} : à vue}}, **{part}** : {state}.",
   "take-part.settle-photograph":
