@@ -5,7 +5,7 @@ import type { IdentifyTaxon } from "../identify/identify-taxa.ts";
 import { pageFacts, wordingInBrowser } from "../tell-apart/browser-wording.ts";
 import { judgementSaid, type Known, lookAlikeOf, reasonHtml } from "./explanation.ts";
 import { partsWithin } from "./parts-within.ts";
-import { forgetCourse, keepCourse, readCourse } from "./progress.ts";
+import { deviceStorage, forgetCourse, keepCourse, readCourse } from "./progress.ts";
 import { choiceFields, questionFacts, questionFigure } from "./question-html.ts";
 import { judged, type Question, questionsOf } from "./questions.ts";
 import { seeded } from "./seeded.ts";
@@ -17,6 +17,7 @@ if (page) void start(page);
 async function start(page: HTMLElement): Promise<void> {
   const facts = pageFacts();
   const says = pageWords();
+  const storage = deviceStorage();
   const part = <T extends HTMLElement>(name: string) => page.querySelector<T>(`[data-part="${name}"]`) as T;
   const said = part("said");
   let all: IdentifyTaxon[];
@@ -30,7 +31,7 @@ async function start(page: HTMLElement): Promise<void> {
   const questions = new Map(questionsOf(all, facts.castes).map((question) => [question.id, question]));
   const within = partsWithin(all);
   const ids = [...questions.keys()];
-  let course = readCourse(localStorage, () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1);
+  let course = readCourse(storage, () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 1);
   let question: Question | undefined;
   const html = (element: HTMLElement, text: string) => {
     element.innerHTML = showMarks(text);
@@ -65,7 +66,7 @@ async function start(page: HTMLElement): Promise<void> {
     }
     const judgement = judged(question, chosen, all);
     course = { ...course, ...afterAnswer(course, question.id, judgement === "more" ? "wrong" : judgement, ids) };
-    keepCourse(localStorage, course);
+    keepCourse(storage, course);
     const back = course.waiting.find(({ id }) => id === question?.id);
     const returns = back === undefined ? "" : ` ${says("practice.comes-back", { n: back.at - course.answered })}`;
     html(said, judgementSaid(question, judgement, known.wording) + returns);
@@ -86,8 +87,8 @@ async function start(page: HTMLElement): Promise<void> {
     page.querySelector<HTMLInputElement>("input[name=answer]")?.focus();
   });
   part("clear").addEventListener("click", () => {
-    forgetCourse(localStorage);
-    course = readCourse(localStorage, () => course.seed + 1);
+    forgetCourse(storage);
+    course = readCourse(storage, () => course.seed + 1);
     part("device").textContent = says("practice.cleared");
   });
   tellWaiting();

@@ -3,6 +3,15 @@ import { type Course, NEW_COURSE } from "./spaced-return.ts";
 /** Where the course is kept: on the device, and nowhere else. A device that keeps nothing still practises. */
 const KEY = "practice-course";
 
+/** The device's storage; where the browser forbids even to ask for it, one that keeps nothing. */
+export function deviceStorage(): Pick<Storage, "getItem" | "setItem" | "removeItem"> {
+  try {
+    return localStorage;
+  } catch {
+    return { getItem: () => null, setItem: () => {}, removeItem: () => {} };
+  }
+}
+
 interface Kept extends Course {
   readonly seed: number;
 }
