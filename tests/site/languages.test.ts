@@ -117,12 +117,26 @@ describe("an atlas of three languages", () => {
     expect(own).toContain("Bourdon des pierres</h1>");
     expect(own).toContain("Reines et ouvrières ont un pelage court");
     expect(own).toContain('<span lang="en">Red-tailed bumblebee</span>');
-    expect(own).not.toContain("Cette notice est en anglais");
+    expect(own).not.toContain("Cette fiche est en anglais");
     const other = pageOf("fr/species/buff-tailed/index.html");
     expect(other).toContain('<h1><span lang="en-GB">Buff-tailed bumblebee</span></h1>');
-    expect(other).toContain("Cette notice est en anglais.");
+    expect(other).toContain("Cette fiche est en anglais.");
     expect(other).toContain('<div lang="en-GB"><p>Queens and workers have a short even coat');
     expect(pageOf("fr/about/index.html")).toContain("Cette page est en anglais.");
+  });
+
+  it("sets no space that can break before the signs that French sets one before, in its own words or a scheme's", () => {
+    expect(pageOf("fr/species/red-tailed/index.html")).toContain("l’extrémité rouge\u00a0: d’une notice inventée");
+    // Lexique des règles typographiques en usage à l’Imprimerie nationale: before : ; ? ! % and » , and after «.
+    const found = pagesOf("fr").flatMap((page) =>
+      (
+        ownLanguage(page.html)
+          .replace(/<[^>]*>/g, "")
+          .replace(/&(?:#\d+|\w+);/g, "’")
+          .match(/.{0,20}(?: [:;?!%»]|« |\p{L};(?!\p{L})).{0,9}/gu) ?? []
+      ).map((text) => `${nameOf(page)}: ${text}`),
+    );
+    expect(found).toEqual([]);
   });
 
   it("says no whole English message on a French page", () => {

@@ -2,6 +2,7 @@ import type { AtlasFile } from "../../publishing/contracts.ts";
 import { monthName } from "../components/text/thirds.ts";
 import { small } from "../components/text/words.ts";
 import { isPublishedText, sayPublished } from "../words/published-text.ts";
+import { say } from "../words/say.ts";
 import { type PageLanguage, wordsIn } from "./page-language.ts";
 
 const MONTHS = "January February March April May June July August September October November December".split(" ");
@@ -31,5 +32,5 @@ export function scopeIn(
     );
   };
   const parts = scope === "" ? [] : scope.split("; ");
-  return parts.map((part) => part.split(", ").map(said).join(", ")).join("; ");
+  return parts.map((part) => part.split(", ").map(said).join(", ")).join(say("text.between"));
 }

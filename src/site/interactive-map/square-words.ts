@@ -45,7 +45,7 @@ export function squareWords(
       ? say("zoom.period-unknown", { period, group })
       : say("zoom.period-none", { period });
   });
-  return say("zoom.square-state", { code, name, state, numbers: numbers.join("; ") });
+  return say("zoom.square-state", { code, name, state, numbers: numbers.join(say("zoom.between")) });
 }
 
 /** What is known of a hectad without a record. @example uncoveredWords("NZ27", "neither", taxon, context, [0, 1]) // "NZ27: no record of Red bee, and too little else recorded to say." */
@@ -91,7 +91,9 @@ export function visitWords(code: string, visits: readonly number[], { periods, s
   const numbers =
     n === 0 || visits.length < 2
       ? "none"
-      : visits.map((number, i) => say("zoom.period-visits", { period: periods[i]?.label ?? "", n: number })).join("; ");
+      : visits
+          .map((number, i) => say("zoom.period-visits", { period: periods[i]?.label ?? "", n: number }))
+          .join(say("zoom.between"));
   return say("zoom.visits-square", { code, n, numbers });
 }
 

@@ -35,8 +35,14 @@ export function formatMessage(message: string, language: string, values: Values 
   return spaced(Array.isArray(said) ? said.join("") : String(said), language);
 }
 
-/** French puts a space that does not break before : ; ? ! % and inside its quotation marks; catalogues write a plain one. */
-function spaced(text: string, language: string): string {
+/**
+ * French puts a space that does not break before : ; ? ! % and inside its quotation marks; catalogues and accounts write a
+ * plain one. Texts of other languages stay as they are.
+ *
+ * @param text words, or a whole page
+ * @example spaced("Pas vu ?", "fr") // "Pas vu\u00a0?"
+ */
+export function spaced(text: string, language: string): string {
   if (!/^fr\b/.test(language)) return text;
   return text.replace(/ ([:;?!%»])/g, "\u00a0$1").replace(/« /g, "«\u00a0");
 }

@@ -11,7 +11,9 @@ it("says territories, castes and months in the language of the page, and marks w
     ({ territories: [{ id: "ie", name: territory }], castes: [{ id: "queen", label: caste }] }) as AtlasFile;
   const both = { shown: atlas("Irlande", "Reine"), published: atlas("Ireland", "Queen") };
   const page = { first: "en", tag: "fr", words: undefined };
-  expect(scopeIn(page, "Ireland; queen, not stated; May, June", both)).toBe("Irlande; reine, non indiqué; mai, juin");
+  expect(scopeIn(page, "Ireland; queen, not stated; May, June", both)).toBe(
+    "Irlande\u00a0; reine, non indiqué\u00a0; mai, juin",
+  );
   expect(scopeIn(page, "Mars", both)).toBe(markEnglish("Mars"));
   expect(scopeIn(page, "", both)).toBe("");
 });

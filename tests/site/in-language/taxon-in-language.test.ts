@@ -60,7 +60,7 @@ describe("an atlas in the language of its pages", () => {
   });
   it("shows a taxon without an account in it by the first language's, and says so once", () => {
     const { account, look_alikes } = taxonIn(page, parsed("taxa/buff-tailed.json", TaxonFile), { shown, published });
-    expect(account.map(({ html }) => html.includes("Cette notice est en anglais"))).toEqual([true, false, false]);
+    expect(account.map(({ html }) => html.includes("Cette fiche est en anglais"))).toEqual([true, false, false]);
     expect(account.every(({ html }) => html.includes('<div lang="en-GB">'))).toBe(true);
     for (const { difference } of look_alikes) expect(difference === "" || difference.includes("\uE000")).toBe(true);
   });

@@ -25,7 +25,7 @@ export const FRENCH: TranslationFile = {
   outside: {},
   accounts: {
     "red-tailed": {
-      lead: "Un bourdon noir à l’extrémité rouge, d’une notice inventée.",
+      lead: "Un bourdon noir à l’extrémité rouge : d’une notice inventée.",
       evidence: "vue pour les reines et les ouvrières, photographie pour les mâles",
       size_notes: ["", "", "Antennes plus longues."],
       differences: [],

@@ -14,7 +14,10 @@ export function questionFigure({ taxon, caste }: Question, wording: Wording): st
     const said = shownOf(taxon, part, caste);
     return said === undefined ? [] : [fact(part, said.state.words, wording)];
   });
-  const text = withoutMarks(says("practice.drawing", { parts: parts.join("; ") })).replace(/<[^>]*>/g, "");
+  const text = withoutMarks(says("practice.drawing", { parts: parts.join(says("body.between")) })).replace(
+    /<[^>]*>/g,
+    "",
+  );
   return wholeBody(taxon, caste, "", text);
 }
 

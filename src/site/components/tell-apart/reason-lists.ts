@@ -47,7 +47,8 @@ function settlingItem(row: Row, { columns }: Comparison, wording: Wording): stri
   );
   const evidence = settling.map((each) => each.evidence).find((each) => EVIDENCE.has(each));
   if (evidence !== undefined) said.push(says(`apart.shown-by-${evidence}`));
-  return [`<b>${escapeHtml(rowName(row.part, says))}</b>: ${states.join("; ")}. ${said.join(" ")}`];
+  const name = `<b>${escapeHtml(rowName(row.part, says))}</b>`;
+  return [`${says("apart.of", { name, text: states.join(says("body.between")) })}. ${said.join(" ")}`];
 }
 
 function misleadingItems(row: Row, { columns }: Comparison, wording: Wording): string[] {
@@ -67,7 +68,7 @@ function misleadingItem({ state, note, form }: Character, { part }: Row, name: s
   const who = form === "" ? escapeHtml(name) : `${escapeHtml(name)}, ${escapeHtml(formName(form, says))}`;
   const text = schemeText(note, wording);
   const said = state === "varies" ? says("body.varies-note", { note: text }) : `${stateHtml(state, wording)}. ${text}`;
-  return `<b>${escapeHtml(rowName(part, says))}</b> (${who}): ${said}`;
+  return says("apart.of", { name: `<b>${escapeHtml(rowName(part, says))}</b> (${who})`, text: said });
 }
 
 /** Where the species cannot be told: the aggregate, and what is of no group of the atlas at all. */

@@ -2,6 +2,7 @@
 export default {
   "text.number":
     "{n, plural, =0 {no} =1 {one} =2 {two} =3 {three} =4 {four} =5 {five} =6 {six} =7 {seven} =8 {eight} =9 {nine} =10 {ten} =11 {eleven} =12 {twelve} other {#}}",
+  "text.between": "; ",
   "text.percent": "{number} %",
   "text.percent-under": "under {number} %",
   "text.percent-over": "over {number} %",

@@ -83,5 +83,6 @@ export default {
   "zoom.visits-any": "of all dates",
   "zoom.visits-square":
     "{code}: {n, plural, =0 {no visit} one {# visit} other {# visits}}{numbers, select, none {} other { ({numbers})}}.",
+  "zoom.between": "; ",
   "zoom.period-visits": "{period} {n, number}",
 } as const;

@@ -4,6 +4,7 @@ import type en from "../en/text.ts";
 export default {
   "text.number":
     "{n, plural, =0 {aucun} =1 {un} =2 {deux} =3 {trois} =4 {quatre} =5 {cinq} =6 {six} =7 {sept} =8 {huit} =9 {neuf} =10 {dix} =11 {onze} =12 {douze} other {#}}",
+  "text.between": " ; ",
   "text.percent": "{number} %",
   "text.percent-under": "moins de {number} %",
   "text.percent-over": "plus de {number} %",

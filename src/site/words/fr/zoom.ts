@@ -87,5 +87,6 @@ export default {
   "zoom.visits-any": "de toutes dates",
   "zoom.visits-square":
     "{code} : {n, plural, =0 {aucune visite} one {# visite} other {# visites}}{numbers, select, none {} other { ({numbers})}}.",
+  "zoom.between": " ; ",
   "zoom.period-visits": "{period} : {n, number}",
 } satisfies WordsOf<typeof en>;
