@@ -81,6 +81,26 @@ describe("the field that finds", () => {
     await page.context().close();
   });
 
+  it("goes from a reference to its square, and from part of a name to its species", async () => {
+    const page = await open("/squares/");
+    for (const [text, place] of [
+      ["nz 2574 7412", "/squares/nz27/"],
+      ["NZ27", "/squares/nz27/"],
+      ["red tailed bumblebee", "/species/red-tailed/"],
+    ] as const) {
+      await page.goto(`${serving.address}squares/`);
+      await page.fill("#find", text);
+      await Promise.all([page.waitForURL(`**${place}`), page.click(".find button")]);
+    }
+    await page.goto(`${serving.address}squares/`);
+    await page.fill("#find", "TQ38");
+    await page.click(".find button");
+    const said = page.locator(".found");
+    await said.filter({ hasText: "No page for TQ38" }).waitFor();
+    expect(await said.textContent()).toContain("no land and no record");
+    await page.context().close();
+  });
+
   it("says without scripts that it needs them, and where to look", async () => {
     const page = await open("/find/", { javaScriptEnabled: false });
     expect(await field(page).isVisible()).toBe(false);
@@ -92,6 +112,23 @@ describe("the field that finds", () => {
 });
 
 describe("what is in season", () => {
+  it("is that of today on the home page, which keeps its list where little is", async () => {
+    const context = await browser.newContext({ viewport: { width: 1440, height: 800 } });
+    const page = await context.newPage();
+    for (const [day, heading] of [
+      ["2025-07-15T12:00:00", "In season, 11–20 July"],
+      ["2025-12-31T12:00:00", "Seasons of the most recorded"],
+    ] as const) {
+      await page.clock.setFixedTime(new Date(day));
+      await page.goto(serving.address);
+      const list = page.locator(".in-season");
+      await list.locator("h2", { hasText: heading }).waitFor();
+      expect(await list.locator("tbody tr:visible").count(), day).toBeGreaterThan(0);
+      expect((await list.locator("path.today").count()) > 0, day).toBe(heading.startsWith("In season"));
+    }
+    await context.close();
+  });
+
   it("stands there without scripts, in twelve months", async () => {
     const page = await open("/in-season/", { javaScriptEnabled: false });
     expect(await page.locator("section.month").count()).toBe(12);

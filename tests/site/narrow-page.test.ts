@@ -1,7 +1,6 @@
 /** Narrow it down in a browser: by keyboard, from an address, with a place refused, and without scripts. */
 
-import { cpSync, readFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import { cpSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -9,7 +8,6 @@ import { type Serving, serve } from "../../src/build/serve.ts";
 import { launchBrowser } from "../support/browser.ts";
 import { type RenderedFixture, renderFixture } from "../support/rendered-fixture.ts";
 
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 let site: RenderedFixture;
 let serving: Serving;
 let browser: Browser;
@@ -145,18 +143,9 @@ describe("Narrow it down", () => {
     await page.close();
   }, 60_000);
 
-  it("has no violation, no sideways scroll at 320 px, and is in the language of its site", async () => {
-    const page = await open("#where=NZ16&tail=red", { path: "fr/narrow/", width: 320 });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  it("is in the language of its site", async () => {
+    const page = await open("#where=NZ16&tail=red", { path: "fr/narrow/" });
     expect(await said(page)).toMatch(/sur 6 reste/);
-    await page.evaluate(axe);
-    const found = await page.evaluate(async () => {
-      const { violations } = await (
-        window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }
-      ).axe.run();
-      return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-    });
-    expect(found).toEqual([]);
     await page.close();
   }, 60_000);
 

@@ -30,7 +30,7 @@ import { IDENTIFY_TRUTH } from "./published/identify-truth.ts";
 import { KNOWN_TRUTH } from "./published/known-truth.ts";
 import { writeNeighbourhoods } from "./published/neighbourhoods.ts";
 import { stream } from "./published/numbers.ts";
-import { regionFile, regionsFile } from "./published/regions.ts";
+import { regionFiles, regionsFile } from "./published/regions.ts";
 import type { FixtureShape } from "./published/shape.ts";
 
 export type { FixtureShape };
@@ -85,9 +85,9 @@ export function writePublishedFixture(folder: string, shape: FixtureShape = {}):
       ),
     );
   if (shape.regions === true) {
-    const region = regionFile(hectads, files);
-    write("regions.json", RegionsFile, regionsFile(region));
-    write(`regions/${region.slug}.json`, RegionFile, region);
+    const regions = regionFiles(hectads, files);
+    write("regions.json", RegionsFile, regionsFile(regions));
+    for (const region of regions) write(`regions/${region.slug}.json`, RegionFile, region);
   }
   write("identify-truth.json", IdentifyTruthFile, IDENTIFY_TRUTH);
   writeNeighbourhoods(write, taxa, hectads);

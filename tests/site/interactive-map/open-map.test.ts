@@ -1,12 +1,8 @@
-import { cpSync, readFileSync } from "node:fs";
-import path from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Serving, serve } from "../../../src/build/serve.ts";
-import { AtlasFile, SquaresFile, TaxonFile } from "../../../src/publishing/contracts.ts";
-import { writeMapFolder } from "../../../src/publishing/map-folder.ts";
 import { launchBrowser } from "../../support/browser.ts";
-import { cornersOnEarth } from "../../support/map-fixture.ts";
+import { addMap } from "../../support/map-folder-fixture.ts";
 import { type RenderedFixture, renderFixture } from "../../support/rendered-fixture.ts";
 
 let rendered: RenderedFixture;
@@ -14,27 +10,6 @@ let serving: Serving;
 let browser: Browser;
 const asked: string[] = [];
 const complaints: string[] = [];
-
-/** The files of the folder `map/`, from the fixture's own squares, with the tetrads A and Y of the first. */
-function addMap({ published, folder }: RenderedFixture): void {
-  const read = (name: string): unknown => JSON.parse(readFileSync(path.join(published, name), "utf8"));
-  const atlas = AtlasFile.parse(read("atlas.json"));
-  const codes = SquaresFile.parse(read("squares.json")).squares.map(({ square }) => square);
-  const squares = [...codes, `${codes[0] ?? ""}A`, `${codes[0] ?? ""}Y`].map((code, id) => ({
-    id,
-    ...cornersOnEarth("british", code),
-  }));
-  const taxa = atlas.taxa.map(({ slug }) => TaxonFile.parse(read(`taxa/${slug}.json`)));
-  const visits = new Map([
-    ...SquaresFile.parse(read("squares.json")).squares.map(({ square, visits: own }): [string, number[]] => [
-      square,
-      own,
-    ]),
-    [`${codes[0] ?? ""}A`, [4]],
-  ]);
-  writeMapFolder(path.join(published, "map"), squares, atlas, taxa, {}, visits);
-  cpSync(path.join(published, "map"), path.join(folder, "map"), { recursive: true });
-}
 
 async function openPage(options: { javaScriptEnabled?: boolean } = {}, address = "species/red-tailed/"): Promise<Page> {
   const page = await browser.newPage({ reducedMotion: "reduce", ...options });

@@ -113,6 +113,7 @@ export function atlasFile(
       { section: "placing-records", key: "methods.placing-squares", values: {} },
       { section: "coverage", key: "methods.coverage-rule", values: { least: 5, more: 10, group: "bumblebees" } },
       ...changeStatements(rulesOf(two ? 2 : 1), KNOWN_TRUTH.claims),
+      ...(shape.regions === true ? [{ section: "regions", key: "methods.regions-boundary", values: {} }] : []),
       { section: "season", key: "methods.season-interval", values: {} },
       { section: "expected-species", key: "methods.expected-what", values: {} },
       { section: "range", key: "methods.range-occupancy", values: {} },

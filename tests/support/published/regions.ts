@@ -1,21 +1,26 @@
 import type { HectadSummary, RegionFile, RegionsFile, TaxonFile } from "../../../src/publishing/contracts.ts";
 import { total } from "./numbers.ts";
 
-const COUNTY = {
-  field: "region",
-  region_id: "north-county",
-  slug: "north-county",
-  name: "North County",
-  code: "N",
-  territory: "britain",
-} as const;
+const COUNTIES = [
+  { region_id: "north-hills", slug: "north-hills", name: "North Hills", code: "N" },
+  { region_id: "south-downs", slug: "south-downs", name: "South Downs", code: "" },
+] as const;
 
-/** The region that all squares of the fixture lie in, and what was recorded there. */
-export function regionFile(hectads: readonly HectadSummary[], taxa: readonly TaxonFile[]): RegionFile {
+/** Two regions of one layer, of the names that the figures of a taxon have, and what was recorded in each. */
+export function regionFiles(hectads: readonly HectadSummary[], taxa: readonly TaxonFile[]): RegionFile[] {
+  const half = Math.ceil(hectads.length / 2);
+  return COUNTIES.map((county, index) => regionFile(county, hectads.slice(index * half, (index + 1) * half), taxa));
+}
+
+function regionFile(
+  county: (typeof COUNTIES)[number],
+  hectads: readonly HectadSummary[],
+  taxa: readonly TaxonFile[],
+): RegionFile {
   const records = total(hectads.map((square) => square.records));
-  const square = hectads[0] as HectadSummary;
+  const [square] = hectads;
   return {
-    ...COUNTY,
+    ...{ field: "county", territory: "britain", ...county },
     ...{ records, records_stated: Math.floor(records / 2), taxa: taxa.length, hectads: hectads.length },
     ...{ tetrads: hectads.length * 12, first_year: 1990, last_year: 2024 },
     ...{ land_hectads_inside: hectads.length, land_hectads_boundary: 0 },
@@ -24,13 +29,14 @@ export function regionFile(hectads: readonly HectadSummary[], taxa: readonly Tax
     })),
     expected: taxa.slice(0, 1).map(({ slug }) => ({
       ...{ slug, chance: 420, squares_near: 20, squares_with: 9, visits_here: 3, last_year: null },
-      ...{ months: [10, 24] as [number, number], square: square.square, square_slug: square.slug },
+      ...{ months: [10, 24] as [number, number], square: square?.square ?? "", square_slug: square?.slug ?? "" },
     })),
   };
 }
 
-/** One layer with one region. */
-export function regionsFile({ taxa_list: _taxa, expected: _expected, ...summary }: RegionFile): RegionsFile {
+/** The one layer of the fixture's regions. */
+export function regionsFile(files: readonly RegionFile[]): RegionsFile {
+  const regions = files.map(({ taxa_list: _taxa, expected: _expected, ...summary }) => summary);
   const not_assigned = { records: 3, boundary: 1, outside: 1, no_square: 1 };
-  return { land_known: true, layers: [{ field: COUNTY.field, regions: [summary], not_assigned }] };
+  return { land_known: true, layers: [{ field: "county", regions, not_assigned }] };
 }

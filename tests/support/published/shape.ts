@@ -14,7 +14,7 @@ export interface FixtureShape {
   readonly bare?: boolean;
   /** Further languages of the site. */
   readonly languages?: readonly string[];
-  /** With a region that all squares lie in. */
+  /** With two regions, and the pages of them. */
   readonly regions?: boolean;
   /** Folder of base map files to copy. */
   readonly basemap?: string;
