@@ -1,9 +1,9 @@
 import { scaleLinear } from "d3-scale";
+import { barPath, stepPath } from "./bar-path.ts";
 
 /** Height of a chart in its own units; charts are stretched to the width of the page. */
 export const FLIGHT_HEIGHT = 60;
 const HEADROOM = 4;
-const BAR = { left: ".15", width: ".7" };
 
 /** One row of the flight-period chart, as SVG path data in a box of 36 × 60. */
 export interface FlightRow {
@@ -27,7 +27,7 @@ export interface FlightChart {
  * @param visits to the whole group by third of the month
  * @param fewest visits under which a bar is open
  * @returns path data; a caste without records has empty paths
- * @example flightChart([counts], visits, 150).rows[0]?.solid // "M7.15 60V51.9h.7V60z…"
+ * @example flightChart([counts], visits, 150).rows[0]?.solid // "M7.15 60V51.9h.7V60zm1 0V…"
  */
 export function flightChart(
   castes: readonly (readonly number[])[],
@@ -37,17 +37,16 @@ export function flightChart(
   const rows = castes.map(shares);
   const effort = shares(visits);
   const y = scaleLinear([0, Math.max(1 / 36, ...effort, ...rows.flat())], [FLIGHT_HEIGHT, HEADROOM]);
-  const step = effort.map((share, third) => `${third === 0 ? "" : `H${third}`}V${short(y(share))}`).join("");
+  const step = stepPath(effort.map((share) => short(y(share))));
   return {
-    effortArea: `M0 ${FLIGHT_HEIGHT}${step}H36V${FLIGHT_HEIGHT}z`,
-    effortLine: `M0 ${short(y(effort[0] ?? 0))}${step}H36`,
+    effortArea: `M0 ${FLIGHT_HEIGHT}${step}V${FLIGHT_HEIGHT}z`,
+    effortLine: `M0 ${short(y(effort[0] ?? 0))}${step}`,
     rows: rows.map((row) => {
-      const bar = (share: number, third: number) =>
-        `M${third}${BAR.left} ${FLIGHT_HEIGHT}V${short(y(share))}h${BAR.width}V${FLIGHT_HEIGHT}z`;
       const drawn = (few: boolean) =>
-        row
-          .map((share, third) => (share > 0 && (visits[third] ?? 0) < fewest === few ? bar(share, third) : ""))
-          .join("");
+        barPath(
+          row.map((share, third) => (share > 0 && (visits[third] ?? 0) < fewest === few ? short(y(share)) : undefined)),
+          FLIGHT_HEIGHT,
+        );
       return { solid: drawn(false), open: drawn(true) };
     }),
   };

@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import type { Period } from "../../../publishing/contracts.ts";
+import { barPath, stepPath } from "./bar-path.ts";
 
 /** Height of a chart of years in its own units. */
 export const YEARS_HEIGHT = 100;
@@ -26,7 +27,7 @@ interface YearRow {
  * @param effort visits to the whole group by year
  * @param provisional years that are not complete, drawn open
  * @returns undefined without records
- * @example yearChart([{ year: 2000, records: 4 }], [], [])?.bars // "M.16 100V4h.7V100z"
+ * @example yearChart([{ year: 2000, records: 4 }], [], [])?.bars // "M0.15 100V4h.7V100z"
  */
 export function yearChart(
   years: readonly YearRow[],
@@ -45,20 +46,20 @@ export function yearChart(
   const visits = all.map((year) => effort.find((row) => row.year === year)?.visits ?? 0);
   const yRecords = scaleLinear([0, Math.max(1, ...records)], [YEARS_HEIGHT, 4]);
   const yVisits = scaleLinear([0, Math.max(1, ...visits)], [YEARS_HEIGHT, 4]);
-  const bar = (index: number) =>
-    `M${index}.15 ${YEARS_HEIGHT}V${short(yRecords(records[index] ?? 0))}h.7V${YEARS_HEIGHT}z`;
+  const top = (index: number) => ((records[index] ?? 0) > 0 ? short(yRecords(records[index] ?? 0)) : undefined);
   const drawn = (open: boolean) =>
-    all
-      .map((year, index) => ((records[index] ?? 0) > 0 && provisional.includes(year) === open ? bar(index) : ""))
-      .join("");
-  const step = visits.map((number, index) => `${index === 0 ? "" : `H${index}`}V${short(yVisits(number))}`).join("");
+    barPath(
+      all.map((year, index) => (provisional.includes(year) === open ? top(index) : undefined)),
+      YEARS_HEIGHT,
+    );
+  const step = stepPath(visits.map((number) => short(yVisits(number))));
   return {
     first,
     last,
     bars: drawn(false),
     provisional: drawn(true),
-    effortArea: `M0 ${YEARS_HEIGHT}${step}H${all.length}V${YEARS_HEIGHT}z`,
-    effortLine: `M0 ${short(yVisits(visits[0] ?? 0))}${step}H${all.length}`,
+    effortArea: `M0 ${YEARS_HEIGHT}${step}V${YEARS_HEIGHT}z`,
+    effortLine: `M0 ${short(yVisits(visits[0] ?? 0))}${step}`,
   };
 }
 

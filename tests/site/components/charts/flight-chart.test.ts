@@ -2,9 +2,14 @@ import { describe, expect, it } from "vitest";
 import { FLIGHT_HEIGHT, flightChart } from "../../../../src/site/components/charts/flight-chart.ts";
 
 const at = (places: Record<number, number>) => Array.from({ length: 36 }, (_, third) => places[third] ?? 0);
-/** Left edge and top of each bar, read back from the path. */
-const bars = (path: string) =>
-  [...path.matchAll(/M([\d.]+) 60V([\d.]+)h\.?[\d.]+V60z/g)].map(([, x, y]) => [Number(x), Number(y)]);
+/** Left edge and top of each bar, read back from the path: the first from its place, each next from the one before. */
+const bars = (path: string) => {
+  let x = 0;
+  return [...path.matchAll(/(M|m)([\d.]+) (?:60|0)V([\d.]+)h\.?[\d.]+V60z/g)].map(([, move, dx, y]) => {
+    x = move === "M" ? Number(dx) : x + Number(dx);
+    return [x, Number(y)];
+  });
+};
 
 describe("flightChart", () => {
   it("draws shares of the year on one scale, the fullest third to the headroom", () => {
@@ -32,9 +37,9 @@ describe("flightChart", () => {
       Array.from({ length: 36 }, () => 7),
       150,
     );
-    expect(effortArea.match(/H\d+/g)).toHaveLength(36);
-    expect(effortArea.endsWith(`H36V${FLIGHT_HEIGHT}z`)).toBe(true);
-    expect(effortLine.endsWith("H36")).toBe(true);
+    expect(effortArea.match(/h1/g)).toHaveLength(36);
+    expect(effortArea.endsWith(`h1V${FLIGHT_HEIGHT}z`)).toBe(true);
+    expect(effortLine.endsWith("h1")).toBe(true);
   });
   it("draws nothing, and no NaN, without records or visits", () => {
     const chart = flightChart([at({})], at({}), 150);

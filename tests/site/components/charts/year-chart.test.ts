@@ -19,10 +19,10 @@ describe("yearChart", () => {
     expect(chart).toMatchObject({
       first: 2000,
       last: 2002,
-      bars: "M0.15 100V4h.7V100zM2.15 100V76h.7V100z",
+      bars: "M0.15 100V4h.7V100zm2 0V76h.7V100z",
       provisional: "",
     });
-    expect(chart?.effortLine).toBe("M0 100V100H1V4H2V100H3");
+    expect(chart?.effortLine).toBe("M0 100V100h1V4h1V100h1");
   });
   it("opens provisional years", () => {
     const chart = yearChart(
