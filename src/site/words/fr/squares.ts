@@ -26,7 +26,7 @@ export default {
   "squares.regions": "{n, plural, one {Région} other {Régions}}",
   "squares.next": "Prochaine visite",
   "squares.next-rank":
-    "{rank, plural, =1 {1er} other {#e}} sur {all, number} <a>carrés à visiter</a> : {visits, plural, one {# visite pourrait} other {# visites pourraient}} ajouter environ {gain} espèces",
+    "{rank, plural, =1 {1er} other {#e}} sur {all, number} <a>carrés à visiter</a> : gain possible en espèces après {visits, plural, one {# visite} other {# visites}}, environ {gain}",
   "squares.next-when": "de préférence les {third}",
   "squares.recorded": "Signalées ici",
   "squares.recorded-note":

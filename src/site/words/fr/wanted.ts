@@ -24,7 +24,7 @@ export default {
   "wanted.map-title": "Espèces que de nouvelles visites pourraient ajouter à chaque carré de 10 km",
   "wanted.map-caption": "Plus le carré est grand, plus il pourrait gagner d’espèces. Hachuré : on ne peut rien dire.",
   "wanted.map-none": "On ne peut rien dire",
-  "wanted.map-under": "moins de {most} espèce",
+  "wanted.map-under": "moins de {most}",
   "wanted.map-from": "{least} ou plus",
   "wanted.map-span": "de {least} à {most}",
   "wanted.map-said": "{list}.",
