@@ -102,27 +102,16 @@ export function writeMapFolder(
 ): number {
   mkdirSync(path.join(folder, "taxa"), { recursive: true });
   const write = (name: string, value: unknown) => writeFileSync(path.join(folder, name), `${JSON.stringify(value)}\n`);
-  write("hectads.json", squareList(squares, 10_000));
-  write("tetrads.json", squareList(squares, 2_000));
+  const mark = atlas.invented ? { invented: true } : {};
+  write("hectads.json", { ...mark, ...squareList(squares, 10_000) });
+  write("tetrads.json", { ...mark, ...squareList(squares, 2_000) });
   write("map.json", mapSettings(squares, atlas, ground));
-  write("visits.json", mapVisits(squares, visits, atlas.periods.length));
+  write("visits.json", { ...mark, ...mapVisits(squares, visits, atlas.periods.length) });
   const ids = new Map(squares.map(({ code, id }) => [code, id]));
   for (const taxon of taxa)
     if (taxon.generalised_to !== "withheld")
-      writeTaxonSquareStates(taxon, ids, path.join(folder, "taxa", `${taxon.slug}.json`));
+      write(path.join("taxa", `${taxon.slug}.json`), { ...mark, ...taxonStates(taxon, ids) });
   return writeSquareTiles(squares, path.join(folder, "squares.pmtiles"), ground);
-}
-
-/**
- * Writes the states of one taxon's squares for the interactive map.
- *
- * @param taxon the published taxon
- * @param ids id of each square by code; a code without one is left out
- * @param file usually `map/taxa/<slug>.json`
- */
-export function writeTaxonSquareStates(taxon: TaxonFile, ids: ReadonlyMap<string, number>, file: string): void {
-  mkdirSync(path.dirname(file), { recursive: true });
-  writeFileSync(file, `${JSON.stringify(taxonStates(taxon, ids))}\n`);
 }
 
 /**

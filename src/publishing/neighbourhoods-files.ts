@@ -44,13 +44,13 @@ export function blockOf(grid: string, easting: number, northing: number): string
  *
  * @param database with the neighbourhood tables and `square_places`
  * @param names of all taxa, in the checklist's order
- * @param options folder, usually `identify` of the published folder; number of the latest period
- * @example await writeNeighbourhoods(database, names, { folder: "published/identify", latest: 1 })
+ * @param options folder, usually `identify` of the published folder; number of the latest period; whether records are invented
+ * @example await writeNeighbourhoods(database, names, { folder: "published/identify", latest: 1, invented: false })
  */
 export async function writeNeighbourhoods(
   database: Database,
   names: ReadonlyMap<string, TaxonNames>,
-  { folder, latest }: { folder: string; latest: number },
+  { folder, latest, invented }: { folder: string; latest: number; invented: boolean },
 ): Promise<void> {
   const squares = await database.rows<PlaceRow>(
     `SELECT e.grid, e.square, (p.easting // 10000)::INTEGER AS easting, (p.northing // 10000)::INTEGER AS northing, e.weighted_visits
@@ -71,8 +71,10 @@ export async function writeNeighbourhoods(
     writeFileSync(join(places, `${name}.json`), `${JSON.stringify(value)}\n`);
   const told = new Set(around.map(({ taxon_id }) => taxon_id));
   const blocks = blocksOf(squares, around, [...names.keys()]);
-  for (const [name, block] of blocks) write(name, NeighbourhoodBlock.parse(block));
-  const index: NeighbourhoodIndex = {
+  const mark = invented ? { invented } : {};
+  for (const [name, block] of blocks) write(name, NeighbourhoodBlock.parse({ ...mark, ...block }));
+  const index = {
+    ...mark,
     taxa: [...names.values()].map(({ slug }) => slug),
     blocks: [...blocks.keys()],
     squares: [...blocks.values()].map((block) => block.squares.map(([code]) => code).join(" ")),

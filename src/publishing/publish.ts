@@ -117,7 +117,11 @@ export async function publish(
     ]),
   );
   writeMapFolder(join(folder, "map"), await mapSquares(database, scheme), atlas, taxa, ground(scheme), visits);
-  await writeNeighbourhoods(database, names, { folder: join(folder, "identify"), latest: settings.periods.length - 1 });
+  await writeNeighbourhoods(database, names, {
+    folder: join(folder, "identify"),
+    latest: settings.periods.length - 1,
+    invented: settings.invented,
+  });
 }
 
 async function writeRegions(

@@ -20,12 +20,15 @@ const Square = z.tuple([
   z.array(Around),
 ]);
 
+const invented = z.literal(true).optional().describe("there where the atlas's records are invented");
+
 /** `identify/places/<grid>-<block>.json`: the squares of one 100 km block. */
-export const NeighbourhoodBlock = z.strictObject({ squares: z.array(Square) });
+export const NeighbourhoodBlock = z.strictObject({ invented, squares: z.array(Square) });
 export type NeighbourhoodBlock = z.infer<typeof NeighbourhoodBlock>;
 
 /** `identify/places/index.json`. */
 export const NeighbourhoodIndex = z.strictObject({
+  invented,
   taxa: z.array(z.string()).describe("slugs; a taxon stands in the blocks by its place here"),
   blocks: z.array(z.string()).describe("names of the files, without their ending"),
   squares: z.array(z.string()).describe("codes of the squares of each block, separated by spaces"),

@@ -18,7 +18,7 @@ export function writeNeighbourhoods(
   const frequencies = taxa.map((_, i) => Math.round(40_000 / (i + 1)));
   for (const [name, squares] of blocks)
     write(`identify/places/${name}.json`, NeighbourhoodBlock, {
-      squares: squares.map((square) => [
+      squares: squares.map((square): NeighbourhoodBlock["squares"][number] => [
         ...([square.square, square.easting / 10_000, square.northing / 10_000, 800] as const),
         frequencies.map((frequency, i): NeighbourhoodBlock["squares"][number][4][number] =>
           square === hectads[0] ? [i, frequency, 3, 2021, 0] : [i, Math.round(frequency / 10), 0, 0, 61],

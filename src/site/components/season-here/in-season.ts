@@ -11,6 +11,8 @@ export interface SeasonTaxon {
 
 /** What `in-season.json` holds: taxa that are no group, and visits of the group by third of the month. */
 export interface SeasonFile {
+  /** There where the atlas's records are invented. */
+  readonly invented?: true;
   readonly visits: readonly number[];
   readonly taxa: readonly SeasonTaxon[];
   /** First year of the latest period, from which neighbourhoods are told; null for none. */

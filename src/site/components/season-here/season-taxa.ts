@@ -22,8 +22,9 @@ export function monthTaxa(): readonly MonthTaxon[] {
 
 /** What the script of the season lists asks for. @example seasonFile().since // 2006 */
 export function seasonFile(): SeasonFile {
-  const { taxa, effort_season, periods } = atlas();
+  const { taxa, effort_season, periods, invented } = atlas();
   return {
+    ...(invented ? { invented: true as const } : {}),
     visits: effort_season,
     since: periods.at(-1)?.from ?? null,
     taxa: taxa
