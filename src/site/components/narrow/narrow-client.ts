@@ -21,7 +21,6 @@ async function start(form: HTMLFormElement): Promise<void> {
   const { language } = { language: document.documentElement.lang };
   const labels = new Map(page.castes.map(({ id, label }) => [id, label]));
   const casteName = (caste: string) => labels.get(caste) ?? caste;
-  for (const hidden of document.querySelectorAll<HTMLElement>("[data-with-script]")) hidden.hidden = false;
   const status = document.getElementById("narrow-say");
   if (status !== null) status.textContent = say("narrow.loading");
   let tables: { helper: Helper; index: NeighbourhoodIndex };

@@ -48,7 +48,6 @@ function start(form: HTMLFormElement, chosen: HTMLElement, said: HTMLElement): v
       said.textContent = says("apart.choose-failed");
     }
   };
-  form.hidden = false;
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     void draw(true);
