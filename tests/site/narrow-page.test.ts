@@ -95,7 +95,7 @@ describe("Narrow it down", () => {
     const before = page.url();
     await page.locator("#narrow-next button").first().press("Enter");
     await page.waitForFunction((url) => location.href !== url, before);
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe("narrow-say");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("narrow-say");
     await page.close();
   }, 60_000);
 

@@ -16,7 +16,7 @@ self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim(
 self.addEventListener("message", (event) => {
   const { data, source } = event;
   if (typeof data?.renew === "string") event.waitUntil(arrive(data, source));
-  if (Array.isArray(data?.keep)) event.waitUntil(keep(data.keep, source));
+  if (Array.isArray(data?.keep)) event.waitUntil(keepChosen(data.keep, source));
 });
 self.addEventListener("fetch", (event) => {
   const { request } = event;
@@ -110,7 +110,7 @@ async function drop(path, core) {
 }
 
 /** Keeps pages a reader chose, with the number that could be had. */
-async function keep(paths, source) {
+async function keepChosen(paths, source) {
   const visited = await caches.open(VISITED);
   let had = 0;
   for (const path of paths) {

@@ -15,7 +15,11 @@ export class PlaceFiles {
   readonly #folder: string;
   #index: Promise<NeighbourhoodIndex> | undefined;
 
-  /** @param folder address of `identify/places/` */
+  /**
+   * Nothing is fetched yet.
+   *
+   * @param folder address of `identify/places/`
+   */
   constructor(folder: string) {
     this.#folder = folder;
   }

@@ -1,6 +1,7 @@
 /** Words of Narrow it down. */
 export default {
   "narrow.place": "Narrow it down",
+  "narrow.reading": "Reading the tables …",
   "narrow.title": "Narrow it down",
   "narrow.description": "Where, when and what you saw: candidates with their reasons.",
   "narrow.lead":

@@ -3,6 +3,7 @@ import type en from "../en/narrow.ts";
 
 export default {
   "narrow.place": "Cerner l’espèce",
+  "narrow.reading": "Lecture des tableaux …",
   "narrow.title": "Cerner l’espèce",
   "narrow.description": "Où, quand et ce que vous avez vu : des candidats et leurs raisons.",
   "narrow.lead":
