@@ -1,6 +1,7 @@
 import { subscribe, unsubscribe } from "node:diagnostics_channel";
-import { cpSync, mkdirSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync } from "node:fs";
 import { dirname, extname, join, resolve } from "node:path";
+import { Mistake } from "../mistake.ts";
 import { ASTRO_LOG, type AstroMessage } from "./astro-log.ts";
 import { astroOptions } from "./astro-options.ts";
 import { prepareWorkFolder } from "./work-folder.ts";
@@ -105,6 +106,8 @@ async function renderLanguage(
 }
 
 function languagesOf(published: string): { language: string; languages: readonly string[] } {
+  if (!existsSync(published))
+    throw new Mistake("ATLAS_PUBLISHED", `names no folder: ${published}`, "give it the folder of published tables");
   return JSON.parse(readFileSync(join(published, "atlas.json"), "utf8")) as ReturnType<typeof languagesOf>;
 }
 

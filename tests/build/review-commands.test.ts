@@ -32,6 +32,7 @@ describe("commands on the review", () => {
     expect(run("check").stdout).toContain("2 questions that want a ruling");
     expect(readdirSync(join(content, "review")).filter((name) => /\.(csv|xlsx)$/.test(name))).toEqual([
       "accounting.csv",
+      "content-findings.csv",
       "findings.csv",
       "standard-proposals.csv",
       "standard-tests.csv",

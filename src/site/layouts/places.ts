@@ -20,6 +20,7 @@ export const MAIN_PLACES: readonly Place[] = [
 export const FOOT_PLACES: readonly Place[] = [
   { path: "practice/", words: "layout.practice" },
   { path: "methods/", words: "layout.methods" },
+  { path: "map/", words: "zoom.title" },
   { path: "coverage/", words: "layout.coverage" },
   { path: "squares/wanted/", words: "wanted.title" },
   { path: "downloads/", words: "layout.downloads" },
