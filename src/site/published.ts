@@ -34,6 +34,9 @@ import {
 import { figuresIn, pageIn, taxonIn } from "./in-language/taxon-in-language.ts";
 import { language } from "./words/say.ts";
 
+/** A page asks for its tables hundreds of times: the disk is asked once. */
+let foundFolder: string | undefined;
+
 /**
  * The folder of published tables the site is built from.
  *
@@ -42,6 +45,7 @@ import { language } from "./words/say.ts";
  */
 export function publishedFolder(): string {
   const folder = process.env["ATLAS_PUBLISHED"] ?? "";
+  if (folder === foundFolder) return folder;
   if (folder === "" || !existsSync(folder)) {
     throw new Mistake(
       "ATLAS_PUBLISHED",
@@ -49,6 +53,7 @@ export function publishedFolder(): string {
       "give it the folder of published tables",
     );
   }
+  foundFolder = folder;
   return folder;
 }
 
