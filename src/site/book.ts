@@ -2,6 +2,7 @@ import type { BookFile } from "../publishing/contracts/book.ts";
 import type { AtlasFile, TaxonSummary } from "../publishing/contracts.ts";
 import { address } from "./address.ts";
 import { firstSeenGroups } from "./components/lists/first-seen.ts";
+import { escapeHtml } from "./components/tell-apart/html.ts";
 import { longDate } from "./components/text/thirds.ts";
 import { atlas } from "./published.ts";
 import { language, say } from "./words/say.ts";
@@ -49,7 +50,7 @@ export function bookFile(): BookFile {
 function imprint({ citation, licence, basemap }: AtlasFile): BookFile["imprint"] {
   const link = licence.url === "" ? licence.title : `<a href="${licence.url}">${licence.title}</a>`;
   return [
-    { title: say("book.cite"), html: escaped(citation) },
+    { title: say("book.cite"), html: escapeHtml(citation) },
     { title: say("book.licence"), html: link },
     ...(basemap === null ? [] : [{ title: say("book.coast"), html: basemap.credit_html }]),
   ];
@@ -80,8 +81,4 @@ function namesIn({ taxa }: AtlasFile): BookFile["names"] {
   });
   const order = new Intl.Collator(language());
   return names.sort((one, other) => order.compare(one.name, other.name));
-}
-
-function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }

@@ -1,5 +1,6 @@
 import type { TaxonSummary } from "../../../publishing/contracts.ts";
 import { language, say } from "../../words/say.ts";
+import { escapeHtml } from "../tell-apart/html.ts";
 import { seasonOf } from "../tell-apart/season-html.ts";
 import { seasonWords } from "../text/sentences.ts";
 
@@ -19,12 +20,8 @@ export function stripOf({ slug, short_name, season }: Pick<TaxonSummary, "slug" 
   const svg =
     seasonOf(season, language())?.svg.replace(
       'aria-hidden="true"',
-      () => `role="img" aria-label="${escaped(label)}"`,
+      () => `role="img" aria-label="${escapeHtml(label)}"`,
     ) ?? "";
   drawn.set(key, svg);
   return svg;
-}
-
-function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }
