@@ -2,9 +2,9 @@ import type { BookFile } from "../publishing/contracts/book.ts";
 import type { AtlasFile, TaxonSummary } from "../publishing/contracts.ts";
 import { address } from "./address.ts";
 import { firstSeenGroups } from "./components/lists/first-seen.ts";
-import { escapeHtml } from "./components/tell-apart/html.ts";
 import { longDate } from "./components/text/thirds.ts";
 import { atlas } from "./published.ts";
+import { escapeHtml } from "./words/escape-html.ts";
 import { language, say } from "./words/say.ts";
 
 /**

@@ -1,4 +1,5 @@
 import { CATALOGUES, ENGLISH, type Key } from "./catalogue.ts";
+import { escapeHtml } from "./escape-html.ts";
 import { markEnglishWhole } from "./fallback.ts";
 import { baseLanguage, DEFAULT_LANGUAGE, language } from "./language.ts";
 import { formatMessage, type Tags, type Values } from "./message.ts";
@@ -66,9 +67,4 @@ export function isComplete(tag: string): boolean {
 
 function messages(tag: string): Readonly<Partial<Record<Key, string>>> {
   return CATALOGUES[baseLanguage(tag)] ?? ENGLISH;
-}
-
-/** A text within HTML or an attribute. @example escapeHtml("<i>") // "&#60;i&#62;" */
-export function escapeHtml(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }

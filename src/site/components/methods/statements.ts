@@ -1,8 +1,9 @@
 import type { AtlasFile } from "../../../publishing/contracts.ts";
 import { ENGLISH, type Key } from "../../words/catalogue.ts";
+import { escapeHtml } from "../../words/escape-html.ts";
 import { marksInItem } from "../../words/fallback.ts";
 import type { Tags } from "../../words/message.ts";
-import { escapeHtml, say } from "../../words/say.ts";
+import { say } from "../../words/say.ts";
 import { inWords } from "../text/numbers.ts";
 import { capital } from "../text/words.ts";
 

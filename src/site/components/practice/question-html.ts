@@ -1,9 +1,10 @@
+import { escapeHtml } from "../../words/escape-html.ts";
 import { withoutMarks } from "../../words/fallback.ts";
 import { partName } from "../identify/body-words.ts";
 import { wholeBody } from "../tell-apart/body-html.ts";
 import { drawnParts } from "../tell-apart/comparison.ts";
 import type { Wording } from "../tell-apart/comparison-words.ts";
-import { escapeHtml, lowered } from "../tell-apart/html.ts";
+import { lowered } from "../tell-apart/html.ts";
 import { stateHtml } from "../tell-apart/scheme-text.ts";
 import { partsOf, type Question, shownOf } from "./questions.ts";
 

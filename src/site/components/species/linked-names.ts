@@ -1,11 +1,7 @@
 import { address } from "../../address.ts";
 import { atlas } from "../../published.ts";
+import { escapeHtml } from "../../words/escape-html.ts";
 import { language } from "../../words/say.ts";
-
-/** A text made safe to stand in HTML. @example escapeHtml("a < b") // "a &#60; b" */
-export function escapeHtml(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
-}
 
 /** A list of marked-up parts in the language of the page: "A, B and C", or with "or". */
 function joined(parts: readonly string[], type: "conjunction" | "disjunction"): string {

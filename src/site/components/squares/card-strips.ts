@@ -1,6 +1,6 @@
 import type { TaxonSummary } from "../../../publishing/contracts.ts";
+import { escapeHtml } from "../../words/escape-html.ts";
 import { language, say } from "../../words/say.ts";
-import { escapeHtml } from "../tell-apart/html.ts";
 import { seasonOf } from "../tell-apart/season-html.ts";
 import { seasonWords } from "../text/sentences.ts";
 

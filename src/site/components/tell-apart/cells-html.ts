@@ -1,9 +1,9 @@
+import { escapeHtml } from "../../words/escape-html.ts";
 import { rowName } from "../identify/body-words.ts";
 import { cellClass } from "../identify/cell-class.ts";
 import type { PartState } from "../identify/part-state.ts";
 import type { Row } from "./comparison.ts";
 import type { Wording } from "./comparison-words.ts";
-import { escapeHtml } from "./html.ts";
 import { stateHtml } from "./scheme-text.ts";
 
 /**

@@ -1,8 +1,9 @@
 import type { Say } from "../../words/client.ts";
+import { escapeHtml } from "../../words/escape-html.ts";
 import { partName } from "../identify/body-words.ts";
 import type { IdentifyTaxon } from "../identify/identify-taxa.ts";
 import type { Comparison, Row } from "./comparison.ts";
-import { escapeHtml, withBold } from "./html.ts";
+import { withBold } from "./html.ts";
 import { stateHtml } from "./scheme-text.ts";
 import type { Verdict } from "./verdict.ts";
 

@@ -1,10 +1,5 @@
 import { marksBefore } from "../../words/fallback.ts";
 
-/** Text as HTML: signs that mean something there are written as references. @example escapeHtml("a<b") // "a&lt;b" */
-export function escapeHtml(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
-}
-
 /**
  * A message as HTML: what stands between two asterisks twice is set bold. Values that went into it are HTML already.
  *

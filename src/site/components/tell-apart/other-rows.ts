@@ -1,6 +1,7 @@
+import { escapeHtml } from "../../words/escape-html.ts";
 import type { Column, Comparison } from "./comparison.ts";
 import { listed, type Wording } from "./comparison-words.ts";
-import { escapeHtml, lowered } from "./html.ts";
+import { lowered } from "./html.ts";
 import { schemeText } from "./scheme-text.ts";
 import { recordsOf, seasonOf } from "./season-html.ts";
 

@@ -1,8 +1,9 @@
 import type { Character } from "../../../publishing/contracts.ts";
+import { escapeHtml } from "../../words/escape-html.ts";
 import { formName, rowName } from "../identify/body-words.ts";
 import type { Comparison, Row } from "./comparison.ts";
 import { linked, listed, type Wording } from "./comparison-words.ts";
-import { escapeHtml, withBold } from "./html.ts";
+import { withBold } from "./html.ts";
 import { schemeText, stateHtml } from "./scheme-text.ts";
 
 const EVIDENCE = new Set(["sight", "photograph", "specimen"]);

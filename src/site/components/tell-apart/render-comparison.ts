@@ -1,8 +1,9 @@
+import { escapeHtml } from "../../words/escape-html.ts";
 import { leaderFigure, miniBody } from "./body-html.ts";
 import { rowHtml } from "./cells-html.ts";
 import type { Comparison, Row } from "./comparison.ts";
 import { headSentence, listed, type Wording } from "./comparison-words.ts";
-import { escapeHtml, lowered } from "./html.ts";
+import { lowered } from "./html.ts";
 import { longValues, otherRows } from "./other-rows.ts";
 import { reasonLists } from "./reason-lists.ts";
 import { type Caste, castesIn, type View } from "./views.ts";

@@ -1,8 +1,8 @@
+import { escapeHtml } from "../../words/escape-html.ts";
 import { hasMarks, markLanguage } from "../../words/fallback.ts";
 import { baseLanguage } from "../../words/language.ts";
 import { stateName } from "../identify/body-words.ts";
 import type { Wording } from "./comparison-words.ts";
-import { escapeHtml } from "./html.ts";
 
 /** A text of the scheme as HTML, marked where it is not in the language of the page. */
 export function schemeText(text: string, { tag, schemeTag }: Pick<Wording, "tag" | "schemeTag">): string {
